@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.cli;
+
+import org.jspecify.annotations.NullMarked;

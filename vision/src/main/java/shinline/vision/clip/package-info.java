@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.vision.clip;
+
+import org.jspecify.annotations.NullMarked;

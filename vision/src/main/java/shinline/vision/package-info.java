@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.vision;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.vision.pose;
+
+import org.jspecify.annotations.NullMarked;
