@@ -1,0 +1,45 @@
+package shinline.metrics.analysis;
+
+import java.util.Optional;
+import shinline.metrics.target.Target;
+
+/**
+ * What the coach and the picture say beside the track.
+ *
+ * @param athleteHeightM standing height, 1.0 to 2.5 m
+ * @param benchHeightM height of the bench the rear foot rests on, 0.1 to 1.0 m
+ * @param disc a disc of known size seen beside the athlete
+ * @param givenRollDeg turn of the camera the coach states, + when the picture must be turned
+ *     counter-clockwise to stand upright
+ * @param backgroundRoll turn found from the background's straight lines
+ */
+public record AnalysisOptions(
+    Optional<Double> athleteHeightM,
+    Optional<Double> benchHeightM,
+    Optional<Disc> disc,
+    Optional<Double> givenRollDeg,
+    Optional<BackgroundRoll> backgroundRoll,
+    Target target) {
+
+  /**
+   * @param diameterM true diameter, metres
+   * @param diameterPx seen diameter, pixels
+   */
+  public record Disc(double diameterM, double diameterPx) {}
+
+  /**
+   * @param rollDeg as {@code givenRollDeg}
+   * @param plusMinusDeg half width of its 95 % interval
+   */
+  public record BackgroundRoll(double rollDeg, double plusMinusDeg) {}
+
+  public static AnalysisOptions plain() {
+    return new AnalysisOptions(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Target.none());
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.analysis;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+package shinline.metrics.result;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A value with its interval, or the reason why there is none. */
+public sealed interface Reading {
+
+  /**
+   * @param value in the unit of the measure
+   * @param plusMinus half width of the interval that holds the true value 95 times in 100; > 0
+   */
+  record Measured(double value, double plusMinus) implements Reading {
+    public Measured {
+      if (!Double.isFinite(value) || !Double.isFinite(plusMinus) || plusMinus < 0) {
+        throw new IllegalArgumentException(value + " +- " + plusMinus + " is no measurement");
+      }
+    }
+  }
+
+  /**
+   * @param reason in words a coach understands
+   */
+  record NotMeasured(String reason) implements Reading {}
+
+  static Reading of(double value, double plusMinus) {
+    return new Measured(value, plusMinus);
+  }
+
+  static Reading missing(String reason) {
+    return new NotMeasured(reason);
+  }
+
+  default <T> T fold(Function<Measured, T> measured, Function<NotMeasured, T> missing) {
+    return this instanceof Measured m ? measured.apply(m) : missing.apply((NotMeasured) this);
+  }
+
+  default Optional<Measured> measured() {
+    return this instanceof Measured m ? Optional.of(m) : Optional.empty();
+  }
+}

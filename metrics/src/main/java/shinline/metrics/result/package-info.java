@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.result;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.track;
+
+import org.jspecify.annotations.NullMarked;
