@@ -1,0 +1,24 @@
+package shinline.metrics.target;
+
+import java.util.Optional;
+
+/** Asked-for phase lengths; a phase left empty is not judged. */
+public record TempoTarget(
+    Optional<Phase> lowering, Optional<Phase> hold, Optional<Phase> drive, Optional<Phase> top) {
+
+  /**
+   * @param minS shortest that counts, seconds
+   * @param maxS longest that counts, seconds; infinite when open
+   */
+  public record Phase(double minS, double maxS) {
+    public Phase {
+      if (!(minS >= 0 && minS <= maxS)) {
+        throw new IllegalArgumentException("phase from " + minS + " to " + maxS + " s");
+      }
+    }
+  }
+
+  public static TempoTarget any() {
+    return new TempoTarget(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.target;
+
+import org.jspecify.annotations.NullMarked;
