@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.geometry;
+
+import org.jspecify.annotations.NullMarked;

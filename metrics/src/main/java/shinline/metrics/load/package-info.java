@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.load;
+
+import org.jspecify.annotations.NullMarked;

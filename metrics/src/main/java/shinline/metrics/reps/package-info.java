@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.reps;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,66 @@
+package shinline.metrics.signal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Fills short gaps with a shape-preserving cubic through the samples around them. A gap is the time
+ * between the two seen samples next to it; longer ones, and missing samples at either end of the
+ * series, stay missing.
+ *
+ * @param longestS longest gap that is filled, seconds; default 0.2: shorter than any phase of a rep
+ *     that is judged, so no whole phase can be made up (own choice)
+ */
+public record GapFill(double longestS) {
+
+  /** Frame times carry rounding of a microsecond or so. */
+  private static final double TIME_SLACK_S = 1e-6;
+
+  public static final GapFill DEFAULT = new GapFill(0.2);
+
+  public GapFill {
+    if (!(longestS >= 0)) {
+      throw new IllegalArgumentException("longest gap " + longestS + " s");
+    }
+  }
+
+  public Series fill(Series series) {
+    int n = series.size();
+    double[] value = new double[n];
+    boolean[] seen = new boolean[n];
+    for (List<Integer> block : blocks(series)) {
+      double[] x = block.stream().mapToDouble(series::timeS).toArray();
+      double[] y = block.stream().mapToDouble(series::value).toArray();
+      ShapePreservingCubic curve = new ShapePreservingCubic(x, y);
+      for (int i = block.get(0); i <= block.get(block.size() - 1); i++) {
+        value[i] = series.seen(i) ? series.value(i) : curve.at(series.timeS(i));
+        seen[i] = true;
+      }
+    }
+    return Series.of(series.times(), value, seen);
+  }
+
+  /** Seen samples, split where a gap is too long to cross. */
+  private List<List<Integer>> blocks(Series series) {
+    List<List<Integer>> blocks = new ArrayList<>();
+    List<Integer> block = new ArrayList<>();
+    for (int i = 0; i < series.size(); i++) {
+      if (!series.seen(i)) {
+        continue;
+      }
+      if (!block.isEmpty()) {
+        int before = block.get(block.size() - 1);
+        boolean gap = before < i - 1;
+        if (gap && series.timeS(i) - series.timeS(before) > longestS + TIME_SLACK_S) {
+          blocks.add(block);
+          block = new ArrayList<>();
+        }
+      }
+      block.add(i);
+    }
+    if (!block.isEmpty()) {
+      blocks.add(block);
+    }
+    return blocks;
+  }
+}

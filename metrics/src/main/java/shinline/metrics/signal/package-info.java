@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.signal;
+
+import org.jspecify.annotations.NullMarked;
