@@ -37,5 +37,14 @@ public enum BodyLandmark {
   LEFT_HEEL,
   RIGHT_HEEL,
   LEFT_FOOT_INDEX,
-  RIGHT_FOOT_INDEX
+  RIGHT_FOOT_INDEX;
+
+  /** The same point on the body's other side; the nose is its own. */
+  BodyLandmark otherSide() {
+    String name = name();
+    if (name.contains("LEFT")) {
+      return valueOf(name.replace("LEFT", "RIGHT"));
+    }
+    return valueOf(name.replace("RIGHT", "LEFT"));
+  }
 }

@@ -1,0 +1,97 @@
+package shinline.vision.pose;
+
+import ai.djl.MalformedModelException;
+import ai.djl.Model;
+import ai.djl.inference.Predictor;
+import ai.djl.ndarray.NDArray;
+import ai.djl.ndarray.NDList;
+import ai.djl.ndarray.types.Shape;
+import ai.djl.translate.Batchifier;
+import ai.djl.translate.TranslateException;
+import ai.djl.translate.Translator;
+import ai.djl.translate.TranslatorContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** One model of the jar, loaded; the only class that knows which runtime computes it. */
+final class OnnxModel implements AutoCloseable {
+
+  static {
+    // Before any other call: otherwise DJL asks the network who and where it is.
+    System.setProperty("ai.djl.offline", "true");
+    System.setProperty("OPT_OUT_TRACKING", "true");
+  }
+
+  private static final String FOLDER = "/shinline/vision/models/";
+
+  private final Model model;
+  private final Predictor<float[], List<float[]>> predictor;
+
+  private OnnxModel(Model model, int inputSide) {
+    this.model = model;
+    this.predictor = model.newPredictor(new Planes(new Shape(1, 3, inputSide, inputSide)));
+  }
+
+  /**
+   * Loads a model.
+   *
+   * @param file name of the ONNX file in the jar
+   * @param inputSide pixels of the model's square input
+   * @param threads cores one inference may use
+   */
+  static OnnxModel load(String file, int inputSide, int threads) {
+    try (InputStream in = OnnxModel.class.getResourceAsStream(FOLDER + file)) {
+      if (in == null) {
+        throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
+      }
+      Model model = Model.newInstance(file, "OnnxRuntime");
+      model.load(
+          in, Map.of("intraOpNumThreads", Integer.toString(threads), "interOpNumThreads", "1"));
+      return new OnnxModel(model, inputSide);
+    } catch (IOException e) {
+      throw new UncheckedIOException("The pose model " + file + " cannot be read", e);
+    } catch (MalformedModelException e) {
+      throw new IllegalStateException("The pose model " + file + " is damaged", e);
+    }
+  }
+
+  /** The model's outputs for one planar picture, in the order the conversion gave them. */
+  List<float[]> run(float[] planes) {
+    try {
+      return predictor.predict(planes);
+    } catch (TranslateException e) {
+      throw new IllegalStateException("The pose model failed: " + e.getMessage(), e);
+    }
+  }
+
+  @Override
+  public void close() {
+    predictor.close();
+    model.close();
+  }
+
+  private record Planes(Shape shape) implements Translator<float[], List<float[]>> {
+    @Override
+    public NDList processInput(TranslatorContext context, float[] planes) {
+      return new NDList(context.getNDManager().create(planes, shape));
+    }
+
+    @Override
+    public List<float[]> processOutput(TranslatorContext context, NDList list) {
+      List<float[]> outputs = new ArrayList<>();
+      for (NDArray output : list) {
+        outputs.add(output.toFloatArray());
+      }
+      return outputs;
+    }
+
+    @Override
+    public @org.jspecify.annotations.Nullable Batchifier getBatchifier() {
+      return null;
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package shinline.vision.pose;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bytedeco.opencv.opencv_core.Mat;
+
+/** Finds people in a whole frame, so that a tracker can start and a caller can warn of two. */
+public final class PersonDetector implements AutoCloseable {
+  private static final int INPUT_SIDE = DetectorAnchors.INPUT_SIDE;
+  private static final int VALUES_PER_ROW = 12;
+  private static final double LEAST_SCORE = 0.5;
+
+  private static final DetectorAnchors.Anchor[] ANCHORS = DetectorAnchors.all();
+
+  private final OnnxModel model;
+  private final RegionCrop letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
+
+  private PersonDetector(int threads) {
+    model = OnnxModel.load("detector.onnx", INPUT_SIDE, threads);
+  }
+
+  /**
+   * Loads the detector; close it to free its memory.
+   *
+   * @param threads cores one inference may use
+   */
+  public static PersonDetector open(int threads) {
+    return new PersonDetector(threads);
+  }
+
+  /** The people in an upright 8-bit BGR frame, the surest first; empty when there is nobody. */
+  public List<DetectedPerson> detect(Mat bgrUpright) {
+    Region frame = Region.letterbox(bgrUpright.cols(), bgrUpright.rows());
+    List<float[]> outputs = model.run(letterbox.cut(bgrUpright, frame, Handedness.AS_FILMED));
+    List<DetectorBox> boxes = new ArrayList<>();
+    for (int row = 0; row < ANCHORS.length; row++) {
+      double score = Sigmoid.of(outputs.get(1)[row]);
+      if (score >= LEAST_SCORE) {
+        DetectorBox box = box(outputs.get(0), row, score);
+        if (box.values()[2] > box.values()[0] && box.values()[3] > box.values()[1]) {
+          boxes.add(box);
+        }
+      }
+    }
+    return DetectorBox.onePerPerson(boxes).stream().map(box -> inFrame(box, frame)).toList();
+  }
+
+  /** A row holds centre x, y, width, height, then keypoints, in input pixels off the anchor. */
+  private static DetectorBox box(float[] rows, int row, double score) {
+    DetectorAnchors.Anchor anchor = ANCHORS[row];
+    int at = row * VALUES_PER_ROW;
+    double u = rows[at] / INPUT_SIDE + anchor.u();
+    double v = rows[at + 1] / INPUT_SIDE + anchor.v();
+    double halfWidth = rows[at + 2] / INPUT_SIDE / 2;
+    double halfHeight = rows[at + 3] / INPUT_SIDE / 2;
+    double[] values = {
+      u - halfWidth,
+      v - halfHeight,
+      u + halfWidth,
+      v + halfHeight,
+      rows[at + 4] / INPUT_SIDE + anchor.u(),
+      rows[at + 5] / INPUT_SIDE + anchor.v(),
+      rows[at + 6] / INPUT_SIDE + anchor.u(),
+      rows[at + 7] / INPUT_SIDE + anchor.v()
+    };
+    return new DetectorBox(values, score);
+  }
+
+  private static DetectedPerson inFrame(DetectorBox box, Region frame) {
+    double[] b = box.values();
+    double left = frame.frameX(b[0], b[1]);
+    double top = frame.frameY(b[0], b[1]);
+    Region body =
+        Region.around(
+            frame.frameX(b[4], b[5]),
+            frame.frameY(b[4], b[5]),
+            frame.frameX(b[6], b[7]),
+            frame.frameY(b[6], b[7]));
+    return new DetectedPerson(
+        left,
+        top,
+        frame.frameX(b[2], b[3]) - left,
+        frame.frameY(b[2], b[3]) - top,
+        box.score(),
+        body);
+  }
+
+  @Override
+  public void close() {
+    letterbox.close();
+    model.close();
+  }
+}

@@ -1,0 +1,32 @@
+package shinline.vision.pose;
+
+import org.bytedeco.opencv.opencv_core.Mat;
+
+/** The landmark model's variant with the person's outline; slower, for frames worth it. */
+public final class PersonSegmenter implements AutoCloseable {
+  private static final int MASK_OUTPUT = 3;
+
+  private final OnnxModel model;
+  private final RegionCrop crop = LandmarkModel.newCrop();
+
+  private PersonSegmenter(PoseModel size, int threads) {
+    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE, threads);
+  }
+
+  /** Loads the model; close the segmenter to free its memory. */
+  public static PersonSegmenter open(PoseModel model, PoseOptions options) {
+    return new PersonSegmenter(model, options.threads());
+  }
+
+  /** The mask of the person in a region, as a rule the one in which the pose was found. */
+  public PersonMask mask(Mat bgrUpright, Region region) {
+    float[] input = crop.cut(bgrUpright, region, Handedness.AS_FILMED);
+    return new PersonMask(model.run(input).get(MASK_OUTPUT), region);
+  }
+
+  @Override
+  public void close() {
+    crop.close();
+    model.close();
+  }
+}

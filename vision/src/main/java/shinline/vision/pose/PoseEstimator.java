@@ -1,0 +1,29 @@
+package shinline.vision.pose;
+
+import org.bytedeco.opencv.opencv_core.Mat;
+
+/**
+ * Finds one person's landmarks in the frames of a clip, one after the other.
+ *
+ * <p>Frames are upright, with square pixels, 8-bit BGR; they are not changed. Not for use by
+ * several threads at once. The same frames and times after opening give the same answers, bit by
+ * bit.
+ */
+public interface PoseEstimator extends AutoCloseable {
+
+  /**
+   * The pose in the next frame of the clip.
+   *
+   * @param timeS the frame's time in seconds, after the last frame's
+   */
+  PoseSighting track(Mat bgrUpright, double timeS);
+
+  /** The pose in a region the caller chooses, whatever the pose flag; leaves the tracking alone. */
+  PoseSighting.Found at(Mat bgrUpright, Region region, Handedness handedness);
+
+  /** Follows the person in this region from the next frame on: a choice among several people. */
+  void follow(Region region);
+
+  @Override
+  void close();
+}
