@@ -1,8 +1,129 @@
 package shinline.cli;
 
-/** Entry point of the command line. */
-public final class Main {
-  private Main() {}
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import shinline.cli.check.ClipCheck;
+import shinline.cli.check.ClipChecker;
+import shinline.cli.command.CheckCommand;
+import shinline.cli.command.ShinlineCommand;
+import shinline.cli.text.Paint;
+import shinline.cli.text.Typography;
 
-  public static void main(String[] args) {}
+/** Entry point: ties commands to the process, and turns every failure into words and a code. */
+public final class Main {
+  private final Surroundings surroundings;
+  private final ClipChecker checker;
+
+  public Main(Surroundings surroundings, ClipChecker checker) {
+    this.surroundings = surroundings;
+    this.checker = checker;
+  }
+
+  public static void main(String[] args) {
+    Charset charset = terminalCharset();
+    PrintWriter out = writer(FileDescriptor.out, charset);
+    PrintWriter err = writer(FileDescriptor.err, charset);
+    boolean terminal = System.console() != null;
+    Surroundings surroundings =
+        new Surroundings(
+            out,
+            err,
+            Typography.of(charset),
+            terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
+            terminal ? Surroundings.Watched.TERMINAL : Surroundings.Watched.PIPE);
+    int code = new Main(surroundings, new ClipCheck()).run(args);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** Runs one command line and gives its exit code. */
+  public int run(String... args) {
+    CommandLine line = new CommandLine(new ShinlineCommand());
+    line.addSubcommand(new CheckCommand(surroundings, checker));
+    line.setOut(surroundings.out());
+    line.setErr(surroundings.err());
+    Ansi ansi = surroundings.paint() == Paint.COLOUR ? Ansi.ON : Ansi.OFF;
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(ansi));
+    // A name like @clip.mp4 is a file, not a list of arguments.
+    line.setExpandAtFiles(false);
+    line.setParameterExceptionHandler((e, unused) -> usage(e));
+    line.setExecutionExceptionHandler((e, unused, parsed) -> failure(e));
+    return line.execute(args);
+  }
+
+  private int usage(CommandLine.ParameterException e) {
+    surroundings.err().println("shinline: " + e.getMessage());
+    surroundings
+        .err()
+        .println(
+            "Run '"
+                + e.getCommandLine().getCommandSpec().qualifiedName()
+                + " --help' to see"
+                + " how it is used.");
+    return ExitCode.USAGE.number();
+  }
+
+  /** The one place where exceptions become words. */
+  private int failure(Exception e) {
+    if (e instanceof CoachException c) {
+      surroundings.err().println("shinline: " + c.getMessage());
+      return c.exitCode().number();
+    }
+    if (e instanceof CommandLine.ParameterException p) {
+      return usage(p);
+    }
+    if (System.getenv("SHINLINE_DEBUG") != null) {
+      e.printStackTrace(surroundings.err());
+    }
+    surroundings
+        .err()
+        .println(
+            "shinline: something went wrong inside the program ("
+                + e.getClass().getSimpleName().replace("Exception", " fault")
+                + ": "
+                + e.getMessage()
+                + "). Please report it with the clip; SHINLINE_DEBUG=1 shows where.");
+    return INTERNAL;
+  }
+
+  /** What the shell sees when the program itself is at fault, apart from every code of ExitCode. */
+  private static final int INTERNAL = 70;
+
+  static boolean wantsColour(Map<String, String> environment) {
+    String noColour = environment.getOrDefault("NO_COLOR", "");
+    return noColour.isEmpty() && !"dumb".equals(environment.get("TERM"));
+  }
+
+  private static Charset terminalCharset() {
+    // The first is set by newer Javas and by the start script, the second by Java 17 on a terminal.
+    return Stream.of("stdout.encoding", "sun.stdout.encoding", "native.encoding")
+        .map(System::getProperty)
+        .flatMap(Stream::ofNullable)
+        .filter(Main::known)
+        .findFirst()
+        .map(Charset::forName)
+        .orElse(Charset.defaultCharset());
+  }
+
+  private static boolean known(@Nullable String charset) {
+    try {
+      return charset != null && Charset.isSupported(charset);
+    } catch (java.nio.charset.IllegalCharsetNameException e) {
+      return false;
+    }
+  }
+
+  private static PrintWriter writer(FileDescriptor stream, Charset charset) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(stream), charset), /* autoFlush= */ false);
+  }
 }

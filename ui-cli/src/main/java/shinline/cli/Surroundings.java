@@ -1,0 +1,26 @@
+package shinline.cli;
+
+import java.io.PrintWriter;
+import shinline.cli.check.Progress;
+import shinline.cli.text.Paint;
+import shinline.cli.text.ProgressLine;
+import shinline.cli.text.Typography;
+
+/**
+ * What a command may touch of the world around it, handed in so that tests read what is printed.
+ *
+ * @param watched whether a person watches the error stream, and progress is worth showing
+ */
+public record Surroundings(
+    PrintWriter out, PrintWriter err, Typography signs, Paint paint, Watched watched) {
+
+  /** Whether somebody looks on. */
+  public enum Watched {
+    TERMINAL,
+    PIPE
+  }
+
+  public Progress progress(String label) {
+    return watched == Watched.TERMINAL ? new ProgressLine(err, label) : Progress.silent();
+  }
+}

@@ -1,0 +1,15 @@
+package shinline.cli.check;
+
+import java.util.OptionalDouble;
+import shinline.metrics.analysis.AnalysisOptions;
+
+/**
+ * What the coach asked for.
+ *
+ * @param analysis scale, vertical and target
+ * @param model which pose model looks at the frames
+ * @param captureFps frames a second at which a slow-motion clip was filmed; empty when the file's
+ *     own times are the true ones
+ */
+public record CheckOptions(
+    AnalysisOptions analysis, ModelChoice model, OptionalDouble captureFps) {}

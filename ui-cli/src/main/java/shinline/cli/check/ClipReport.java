@@ -1,0 +1,54 @@
+package shinline.cli.check;
+
+import java.util.List;
+import java.util.function.Function;
+import shinline.cli.ExitCode;
+import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.target.Target;
+
+/** What came of one clip. */
+public sealed interface ClipReport {
+
+  /**
+   * @param warnings about the clip itself, plain words, most important first
+   */
+  record Measured(ClipFacts clip, SetResult set, List<String> warnings) implements ClipReport {
+    public Measured {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /** The clip was read, but no set could be measured in it. */
+  record NotMeasured(
+      ClipFacts clip, Target target, AnalysisOutcome.NotMeasured why, List<String> warnings)
+      implements ClipReport {
+    public NotMeasured {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * The clip could not be read at all.
+   *
+   * @param reason what is wrong
+   * @param advice what to do about it
+   */
+  record Unreadable(String fileName, String reason, String advice) implements ClipReport {}
+
+  default <T> T fold(
+      Function<Measured, T> measured,
+      Function<NotMeasured, T> notMeasured,
+      Function<Unreadable, T> unreadable) {
+    if (this instanceof Measured m) {
+      return measured.apply(m);
+    }
+    return this instanceof NotMeasured n
+        ? notMeasured.apply(n)
+        : unreadable.apply((Unreadable) this);
+  }
+
+  default ExitCode exitCode() {
+    return fold(m -> ExitCode.MEASURED, n -> ExitCode.NOT_MEASURED, u -> ExitCode.UNREADABLE);
+  }
+}

@@ -1,0 +1,319 @@
+package shinline.cli.command;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+import shinline.cli.CoachException;
+import shinline.cli.ExitCode;
+import shinline.cli.Surroundings;
+import shinline.cli.check.CheckOptions;
+import shinline.cli.check.ClipChecker;
+import shinline.cli.check.ClipReport;
+import shinline.cli.check.ModelChoice;
+import shinline.cli.check.Progress;
+import shinline.cli.file.OutputPlan;
+import shinline.cli.file.WholeFile;
+import shinline.cli.format.ResultJson;
+import shinline.cli.format.SeriesCsv;
+import shinline.cli.text.Layout;
+import shinline.cli.text.SetText;
+import shinline.cli.text.Units;
+import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.target.ShinPreset;
+import shinline.metrics.target.Target;
+
+/** {@code shinline check}: measures clips and prints a table for each. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = "Measures every rep of side-view split squat clips.",
+    footer = {
+      "",
+      "Exit codes: 0 every clip measured; 2 wrong use, or a result could not be written;",
+      "3 a clip could not be read; 4 a clip was read but not measured. With several",
+      "clips each is done, and the code is the first of 2, 3, 4, 0 that any of them earned."
+    })
+public final class CheckCommand implements Callable<Integer> {
+  private static final double SHORTEST_ATHLETE_M = 1.0;
+  private static final double TALLEST_ATHLETE_M = 2.5;
+  private static final double LOWEST_BENCH_M = 0.1;
+  private static final double HIGHEST_BENCH_M = 1.0;
+  private static final double STEEPEST_ROLL_DEG = 45;
+  private static final double SLOWEST_CAPTURE_FPS = 10;
+  private static final double FASTEST_CAPTURE_FPS = 2000;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "CLIP",
+      description = "Video files, filmed from the side.")
+  private List<Path> clips;
+
+  @Option(
+      names = "--target",
+      paramLabel = "SHIN",
+      converter = ShinPresetConverter.class,
+      completionCandidates = ShinWords.class,
+      description =
+          "Shin asked for today: upright (within 10 degrees of vertical), over-toe (knee 3 cm"
+              + " behind to 5 cm ahead of the toe tip), past-toe (5 cm ahead or more).")
+  private @Nullable ShinPreset target;
+
+  @Option(
+      names = "--height",
+      paramLabel = "LENGTH",
+      converter = LengthConverter.class,
+      description = "The athlete's standing height, for centimetres: 178cm, 1.78m or 5ft10in.")
+  private @Nullable Length height;
+
+  @Option(
+      names = "--bench",
+      paramLabel = "LENGTH",
+      converter = LengthConverter.class,
+      description = "Height of the bench under the rear foot, for centimetres: 43cm or 17in.")
+  private @Nullable Length bench;
+
+  @Option(
+      names = "--roll",
+      paramLabel = "DEG",
+      description =
+          "How far the camera was tilted, degrees; + when the picture must be turned"
+              + " counter-clockwise to stand upright. Without it, lines in the background are"
+              + " used.")
+  private @Nullable Double roll;
+
+  @Option(
+      names = "--capture-fps",
+      paramLabel = "N",
+      description =
+          "Frames a second at which a slow-motion clip was filmed, for example 240; only for"
+              + " clips that play slower than life.")
+  private @Nullable Double captureFps;
+
+  @Option(
+      names = "--model",
+      paramLabel = "MODEL",
+      converter = ModelConverter.class,
+      defaultValue = "full",
+      description =
+          "Pose model: full (quick) or heavy (four times slower, steadier). Default: full.")
+  private ModelChoice model;
+
+  @Option(names = "--json", paramLabel = "FILE", description = "Write the result of one clip here.")
+  private @Nullable Path json;
+
+  @Option(
+      names = "--series",
+      paramLabel = "FILE",
+      description = "Write the frame-by-frame table of one clip here (CSV).")
+  private @Nullable Path series;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Write NAME.json and NAME.csv for every clip into this folder.")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      converter = UnitsConverter.class,
+      defaultValue = "metric",
+      description =
+          "Printed lengths: metric (cm) or imperial (in). Files hold cm. Default: metric.")
+  private Units units;
+
+  private final Surroundings surroundings;
+  private final ClipChecker checker;
+
+  @SuppressWarnings("NullAway.Init") // picocli sets the clips, the spec and options with defaults
+  public CheckCommand(Surroundings surroundings, ClipChecker checker) {
+    this.surroundings = surroundings;
+    this.checker = checker;
+  }
+
+  @Override
+  public Integer call() {
+    CheckOptions options = options();
+    OutputPlan plan =
+        OutputPlan.of(
+            clips,
+            Optional.ofNullable(json),
+            Optional.ofNullable(series),
+            Optional.ofNullable(out));
+    SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
+    ExitCode worst = ExitCode.MEASURED;
+    boolean anyRead = false;
+    for (Iterator<Path> each = clips.iterator(); each.hasNext(); ) {
+      Path clip = each.next();
+      ClipReport report = check(clip, options);
+      anyRead |= report.exitCode() != ExitCode.UNREADABLE;
+      print(report, text);
+      worst = worst.worse(report.exitCode()).worse(write(report, plan, clip));
+      if (each.hasNext()) {
+        surroundings.out().println();
+      }
+    }
+    if (anyRead) {
+      surroundings.out().println();
+      text.closing().forEach(surroundings.out()::println);
+    }
+    surroundings.out().flush();
+    return worst.number();
+  }
+
+  private ClipReport check(Path clip, CheckOptions options) {
+    Progress progress = surroundings.progress(String.valueOf(clip.getFileName()));
+    try {
+      return checker.check(clip, options, progress);
+    } finally {
+      progress.end();
+    }
+  }
+
+  /** A clip without numbers is a complaint, and goes where complaints go. */
+  private void print(ClipReport report, SetText text) {
+    var stream = report.exitCode() == ExitCode.MEASURED ? surroundings.out() : surroundings.err();
+    text.lines(report).forEach(stream::println);
+    stream.flush();
+  }
+
+  /** A full disk under one clip's result must not lose the table of the next clip. */
+  private ExitCode write(ClipReport report, OutputPlan plan, Path clip) {
+    try {
+      if (report instanceof ClipReport.Measured measured) {
+        for (WholeFile file : plan.json(clip)) {
+          file.write(w -> ResultJson.write(measured, w));
+        }
+        for (WholeFile file : plan.series(clip)) {
+          file.write(
+              w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
+        }
+      } else if (report instanceof ClipReport.NotMeasured not) {
+        for (WholeFile file : plan.json(clip)) {
+          file.write(w -> ResultJson.write(not, w));
+        }
+        // Headings only: an older series must not lie beside a newer "not measured".
+        for (WholeFile file : plan.series(clip)) {
+          file.write(SeriesCsv::header);
+        }
+      }
+      return ExitCode.MEASURED;
+    } catch (CoachException e) {
+      surroundings.err().println("shinline: " + e.getMessage());
+      surroundings.err().flush();
+      return e.exitCode();
+    }
+  }
+
+  private CheckOptions options() {
+    if (height != null) {
+      within(height.metres(), SHORTEST_ATHLETE_M, TALLEST_ATHLETE_M, "--height", height.toString());
+    }
+    if (bench != null) {
+      within(bench.metres(), LOWEST_BENCH_M, HIGHEST_BENCH_M, "--bench", bench.toString());
+    }
+    if (roll != null && !(Math.abs(roll) <= STEEPEST_ROLL_DEG)) {
+      throw new ParameterException(
+          spec.commandLine(), "--roll " + roll + ": a camera tilt lies between -45 and 45 degrees");
+    }
+    if (captureFps != null
+        && !(captureFps >= SLOWEST_CAPTURE_FPS && captureFps <= FASTEST_CAPTURE_FPS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--capture-fps " + captureFps + ": a phone films 10 to 2000 frames a second");
+    }
+    AnalysisOptions analysis =
+        new AnalysisOptions(
+            Optional.ofNullable(height).map(Length::metres),
+            Optional.ofNullable(bench).map(Length::metres),
+            Optional.empty(),
+            Optional.ofNullable(roll),
+            Optional.empty(),
+            target == null ? Target.none() : Target.preset(target));
+    return new CheckOptions(
+        analysis,
+        model,
+        captureFps == null ? OptionalDouble.empty() : OptionalDouble.of(captureFps));
+  }
+
+  private void within(double metres, double min, double max, String option, String shown) {
+    if (metres < min || metres > max) {
+      throw new ParameterException(
+          spec.commandLine(),
+          option
+              + " "
+              + shown
+              + " is not possible: it lies between "
+              + new Length(min)
+              + " and "
+              + new Length(max));
+    }
+  }
+
+  /** Words for completion scripts. */
+  static final class ShinWords implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Arrays.stream(ShinPreset.values()).map(ShinPreset::word).iterator();
+    }
+  }
+
+  static final class ShinPresetConverter implements ITypeConverter<ShinPreset> {
+    @Override
+    public ShinPreset convert(String value) {
+      return ShinPreset.of(value)
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      "'"
+                          + value
+                          + "' is no shin target; choose "
+                          + Arrays.stream(ShinPreset.values())
+                              .map(ShinPreset::word)
+                              .collect(Collectors.joining(", "))));
+    }
+  }
+
+  static final class ModelConverter implements ITypeConverter<ModelChoice> {
+    @Override
+    public ModelChoice convert(String value) {
+      return Arrays.stream(ModelChoice.values())
+          .filter(m -> m.word().equals(value))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new TypeConversionException("'" + value + "' is no model; choose full or heavy"));
+    }
+  }
+
+  static final class UnitsConverter implements ITypeConverter<Units> {
+    @Override
+    public Units convert(String value) {
+      return switch (value) {
+        case "metric" -> Units.METRIC;
+        case "imperial" -> Units.IMPERIAL;
+        default ->
+            throw new TypeConversionException(
+                "'" + value + "' are no units; choose metric or imperial");
+      };
+    }
+  }
+}

@@ -1,0 +1,12 @@
+package shinline.cli.command;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version in the jar's manifest. */
+final class Version implements IVersionProvider {
+  @Override
+  public String[] getVersion() {
+    String version = Version.class.getPackage().getImplementationVersion();
+    return new String[] {"shinline " + (version == null ? "(not from a jar)" : version)};
+  }
+}

@@ -1,0 +1,131 @@
+package shinline.cli.file;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import shinline.cli.CoachException;
+
+/**
+ * A text file that appears whole or not at all: it is written under another name beside its place
+ * and then moved there, so a full disk or a killed process never leaves half a result under the
+ * name a coach opens.
+ */
+public final class WholeFile {
+  private final Path target;
+
+  public WholeFile(Path target) {
+    this.target = target;
+  }
+
+  /** Fills a file. */
+  @FunctionalInterface
+  public interface Content {
+    void writeTo(Writer writer) throws IOException;
+  }
+
+  public Path path() {
+    return target;
+  }
+
+  /**
+   * Finds out before the long work whether the file can be written, and leaves nothing behind.
+   *
+   * @throws CoachException with words and {@link shinline.cli.ExitCode#USAGE} when it cannot
+   */
+  public void checkWritable() {
+    try {
+      if (Files.isDirectory(target)) {
+        throw unwritable("it is a folder; name a file in it");
+      }
+      if (isDevice()) {
+        if (!Files.isWritable(target)) {
+          throw unwritable("it may not be written to");
+        }
+        return;
+      }
+      Path part = part();
+      Files.newOutputStream(part, StandardOpenOption.CREATE_NEW).close();
+      Files.delete(part);
+    } catch (IOException e) {
+      throw unwritable(words(e));
+    }
+  }
+
+  /**
+   * @throws CoachException as {@link #checkWritable}; the old file, if any, is then still there
+   */
+  public void write(Content content) {
+    try {
+      if (isDevice()) {
+        try (Writer writer = Files.newBufferedWriter(target, StandardCharsets.UTF_8)) {
+          content.writeTo(writer);
+        }
+        return;
+      }
+      // A link is followed, so that the file it names is replaced and not the link.
+      Path place = Files.exists(target) ? target.toRealPath() : target;
+      Path part = part();
+      try {
+        try (Writer writer =
+            Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+          content.writeTo(writer);
+        }
+        move(part, place);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (IOException e) {
+      throw unwritable(words(e));
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** A pipe or a device has no place beside it to write to first. */
+  private boolean isDevice() {
+    return Files.exists(target) && !Files.isRegularFile(target) && !Files.isDirectory(target);
+  }
+
+  /** Beside the file itself, since only a move within one file system is atomic. */
+  private Path part() throws IOException {
+    Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+    return place.resolveSibling(
+        "." + place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+  }
+
+  private CoachException unwritable(String why) {
+    return CoachException.usage(
+        "cannot write " + target + ": " + why + ". Choose another place for the result.");
+  }
+
+  private static String words(IOException e) {
+    if (e instanceof NoSuchFileException) {
+      return "its folder does not exist";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "this folder may not be written to";
+    }
+    if (e instanceof FileAlreadyExistsException) {
+      return "another run is writing it now";
+    }
+    if (e instanceof FileSystemException f && f.getReason() != null) {
+      return String.valueOf(f.getReason());
+    }
+    return e.getMessage() == null ? "the disk refused it" : String.valueOf(e.getMessage());
+  }
+}

@@ -1,0 +1,5 @@
+/** Where results go, and writing them whole or not at all. */
+@NullMarked
+package shinline.cli.file;
+
+import org.jspecify.annotations.NullMarked;
