@@ -203,8 +203,7 @@ public final class CheckCommand implements Callable<Integer> {
           file.write(w -> ResultJson.write(measured, w));
         }
         for (WholeFile file : plan.series(clip)) {
-          file.write(
-              w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
+          file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
         }
       } else if (report instanceof ClipReport.NotMeasured not) {
         for (WholeFile file : plan.json(clip)) {
