@@ -1,6 +1,7 @@
 package shinline.metrics.reps;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -258,16 +259,15 @@ public final class RepFinder {
           continue;
         }
         // A rest may drift: go on as long as each short stretch of it is still.
-        int earliest = begin;
+        Top best = middle(begin, end);
         for (int e = end - 1; e > from; e--) {
           int b = restTo(e, range(depth));
           if (b == e || b < from) {
             break;
           }
-          earliest = b;
+          best = higher(best, middle(b, e));
         }
-        int top = highest(earliest, end);
-        return Optional.of(new Top(top, h[top]));
+        return Optional.of(best);
       }
       return Optional.empty();
     }
@@ -279,18 +279,28 @@ public final class RepFinder {
         if (h[begin] < least || end == begin || end > to) {
           continue;
         }
-        int latest = end;
+        Top best = middle(begin, end);
         for (int b = begin + 1; b < to; b++) {
           int e = restFrom(b, range(depth));
           if (e == b || e > to) {
             break;
           }
-          latest = e;
+          best = higher(best, middle(b, e));
         }
-        int top = highest(begin, latest);
-        return Optional.of(new Top(top, h[top]));
+        return Optional.of(best);
       }
       return Optional.empty();
+    }
+
+    /** Median height of a rest: the tail of the step down into the stance must not raise it. */
+    private Top middle(int from, int to) {
+      double[] sorted = Arrays.copyOfRange(h, from, to + 1);
+      Arrays.sort(sorted);
+      return new Top(highest(from, to), sorted[sorted.length / 2]);
+    }
+
+    private static Top higher(Top a, Top b) {
+      return b.level > a.level ? b : a;
     }
 
     /**
