@@ -1,0 +1,8 @@
+package shinline.vision.pose;
+
+final class FullPoseTrackerTest extends PoseEstimatorContract {
+  @Override
+  PoseEstimator open() {
+    return PoseTracker.open(PoseModel.FULL, PoseOptions.DEFAULT);
+  }
+}

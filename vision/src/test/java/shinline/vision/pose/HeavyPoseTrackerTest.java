@@ -1,0 +1,8 @@
+package shinline.vision.pose;
+
+final class HeavyPoseTrackerTest extends PoseEstimatorContract {
+  @Override
+  PoseEstimator open() {
+    return PoseTracker.open(PoseModel.HEAVY, PoseOptions.DEFAULT);
+  }
+}
