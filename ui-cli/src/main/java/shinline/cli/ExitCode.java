@@ -9,7 +9,9 @@ public enum ExitCode {
   /** At least one clip could not be read. */
   UNREADABLE(3, 2),
   /** The command was used wrongly, or a result could not be written. */
-  USAGE(2, 3);
+  USAGE(2, 3),
+  /** The program itself is at fault; kept apart from everything a coach can mend. */
+  INTERNAL(70, 4);
 
   private final int number;
   private final int severity;

@@ -81,22 +81,9 @@ public final class Main {
     if (e instanceof CommandLine.ParameterException p) {
       return usage(p);
     }
-    if (System.getenv("SHINLINE_DEBUG") != null) {
-      e.printStackTrace(surroundings.err());
-    }
-    surroundings
-        .err()
-        .println(
-            "shinline: something went wrong inside the program ("
-                + e.getClass().getSimpleName().replace("Exception", " fault")
-                + ": "
-                + e.getMessage()
-                + "). Please report it with the clip; SHINLINE_DEBUG=1 shows where.");
-    return INTERNAL;
+    surroundings.fault("", e);
+    return ExitCode.INTERNAL.number();
   }
-
-  /** What the shell sees when the program itself is at fault, apart from every code of ExitCode. */
-  private static final int INTERNAL = 70;
 
   static boolean wantsColour(Map<String, String> environment) {
     String noColour = environment.getOrDefault("NO_COLOR", "");

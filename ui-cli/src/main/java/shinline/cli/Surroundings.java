@@ -23,4 +23,23 @@ public record Surroundings(
   public Progress progress(String label) {
     return watched == Watched.TERMINAL ? new ProgressLine(err, label) : Progress.silent();
   }
+
+  /**
+   * Says that the program itself failed. The trace is for whoever mends it, and only on request.
+   *
+   * @param where file name and colon, or empty
+   */
+  public void fault(String where, Throwable cause) {
+    if (System.getenv("SHINLINE_DEBUG") != null) {
+      cause.printStackTrace(err);
+    }
+    err.println(
+        "shinline: "
+            + where
+            + "something went wrong inside the program ("
+            + cause.getMessage()
+            + "). Please report it together with the clip; with SHINLINE_DEBUG=1 in the"
+            + " environment it says where.");
+    err.flush();
+  }
 }

@@ -163,10 +163,15 @@ public final class CheckCommand implements Callable<Integer> {
     boolean anyRead = false;
     for (Iterator<Path> each = clips.iterator(); each.hasNext(); ) {
       Path clip = each.next();
-      ClipReport report = check(clip, options);
-      anyRead |= report.exitCode() != ExitCode.UNREADABLE;
-      print(report, text);
-      worst = worst.worse(report.exitCode()).worse(write(report, plan, clip));
+      try {
+        ClipReport report = check(clip, options);
+        anyRead |= report.exitCode() != ExitCode.UNREADABLE;
+        print(report, text);
+        worst = worst.worse(report.exitCode()).worse(write(report, plan, clip));
+      } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
+        surroundings.fault(clip.getFileName() + ": ", e);
+        worst = worst.worse(ExitCode.INTERNAL);
+      }
       if (each.hasNext()) {
         surroundings.out().println();
       }

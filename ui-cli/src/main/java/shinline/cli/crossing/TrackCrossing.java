@@ -1,0 +1,81 @@
+package shinline.cli.crossing;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import shinline.metrics.track.RawPoint;
+import shinline.metrics.track.RawPose;
+import shinline.metrics.track.RawSighting;
+import shinline.metrics.track.RawTrack;
+import shinline.vision.pose.BodyLandmark;
+import shinline.vision.pose.Keypoint;
+import shinline.vision.pose.PoseSighting;
+
+/**
+ * Turns the pose model's keypoints into metrics' raw track: pixels with y down become pixels with y
+ * up, and the model's names become ours. Collects one clip, frame by frame.
+ */
+public final class TrackCrossing {
+  private static final Map<RawPoint, BodyLandmark> LANDMARK_OF = landmarks();
+
+  private final int widthPx;
+  private final int heightPx;
+  private final List<RawPose> poses = new ArrayList<>();
+
+  /**
+   * @param widthPx width of the upright picture
+   * @param heightPx height of the upright picture
+   */
+  public TrackCrossing(int widthPx, int heightPx) {
+    this.widthPx = widthPx;
+    this.heightPx = heightPx;
+  }
+
+  /**
+   * Adds what was seen in one frame.
+   *
+   * @param frame index of the frame in the clip
+   * @param timeS seconds from the first frame, after the last frame's
+   */
+  public void add(int frame, double timeS, PoseSighting sighting) {
+    Map<RawPoint, RawSighting> points =
+        sighting.fold(found -> points(found.keypoints()), nobody -> Map.of());
+    poses.add(new RawPose(frame, timeS, points));
+  }
+
+  /** Everything added so far. */
+  public RawTrack track() {
+    return new RawTrack(widthPx, heightPx, poses);
+  }
+
+  private Map<RawPoint, RawSighting> points(Map<BodyLandmark, Keypoint> keypoints) {
+    Map<RawPoint, RawSighting> points = new EnumMap<>(RawPoint.class);
+    LANDMARK_OF.forEach(
+        (point, landmark) -> {
+          Keypoint seen = keypoints.get(landmark);
+          if (seen != null) {
+            points.put(
+                point,
+                new RawSighting(
+                    seen.x(), heightPx - 1 - seen.y(), seen.visibility() * seen.presence()));
+          }
+        });
+    return points;
+  }
+
+  private static Map<RawPoint, BodyLandmark> landmarks() {
+    Map<RawPoint, BodyLandmark> map = new EnumMap<>(RawPoint.class);
+    for (RawPoint point : RawPoint.values()) {
+      map.put(
+          point,
+          switch (point) {
+            // The model calls the tip of the shoe after the second toe.
+            case LEFT_TOE -> BodyLandmark.LEFT_FOOT_INDEX;
+            case RIGHT_TOE -> BodyLandmark.RIGHT_FOOT_INDEX;
+            default -> BodyLandmark.valueOf(point.name());
+          });
+    }
+    return map;
+  }
+}
