@@ -1,0 +1,47 @@
+package shinline.metrics.clean;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import shinline.metrics.signal.EvenGrid;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.LegTrack;
+
+/** A track after cleaning. Only {@link TrackCleaning} makes one, so cleaning cannot be skipped. */
+public final class CleanTrack {
+  private final LegTrack source;
+  private final EvenGrid grid;
+  private final Map<BodyPoint, CleanPath> paths;
+  private final double cutoffHz;
+
+  CleanTrack(LegTrack source, EvenGrid grid, Map<BodyPoint, CleanPath> paths, double cutoffHz) {
+    this.source = source;
+    this.grid = grid;
+    this.paths = new EnumMap<>(paths);
+    this.cutoffHz = cutoffHz;
+  }
+
+  public LegTrack source() {
+    return source;
+  }
+
+  public EvenGrid grid() {
+    return grid;
+  }
+
+  public CleanPath path(BodyPoint point) {
+    return Objects.requireNonNull(paths.get(point));
+  }
+
+  /** Cut-off of the low-pass, Hz: chosen from the clip. */
+  public double cutoffHz() {
+    return cutoffHz;
+  }
+
+  /** The same cleaned track with some paths replaced, for a correction that follows cleaning. */
+  public CleanTrack with(Map<BodyPoint, CleanPath> replaced) {
+    Map<BodyPoint, CleanPath> merged = new EnumMap<>(paths);
+    merged.putAll(replaced);
+    return new CleanTrack(source, grid, merged, cutoffHz);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.clean;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.fault;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.kinematics;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,43 @@
+package shinline.metrics.track;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A track whose legs are told apart; x forward, y up, pixels.
+ *
+ * @param frames frame index in the clip of each row
+ * @param timeS seconds of each row
+ * @param frontLeg the athlete's own leg that is ahead
+ * @param sideAgreement share of the evidence for {@code frontLeg}, 0.5…1
+ * @param swappedShare share of the frames in which the model had the legs exchanged
+ * @param bodyPx rough stature in pixels
+ * @param splitShare share of the frames that show a split stance
+ */
+public record LegTrack(
+    int[] frames,
+    double[] timeS,
+    Map<BodyPoint, PointPath> paths,
+    Facing facing,
+    Side frontLeg,
+    double sideAgreement,
+    double swappedShare,
+    double bodyPx,
+    double splitShare) {
+  public LegTrack {
+    frames = frames.clone();
+    timeS = timeS.clone();
+    paths = Collections.unmodifiableMap(new EnumMap<>(paths));
+  }
+
+  public PointPath path(BodyPoint point) {
+    return Objects.requireNonNull(paths.get(point));
+  }
+
+  /** The near leg is the one on the side the athlete faces: facing right shows the right side. */
+  public boolean frontLegNearCamera() {
+    return frontLeg == facing.side();
+  }
+}
