@@ -12,14 +12,14 @@ import shinline.metrics.signal.ResidualAnalysis;
  *     the model's own jitter is left to the filter
  * @param leastRateHz rate of the even grid, at least; interpolation adds no detail, but keeps the
  *     filter well inside its range
- * @param cutoff residual analysis that chooses the cut-off between 3 and 6 Hz; 6 Hz is the gait
+ * @param cutoff residual analysis that chooses the cut-off between 4 and 6 Hz; 6 Hz is the gait
  *     convention (Winter 2009), a split squat is slower
  */
 public record CleaningParameters(
     GapFill gapFill, double outlierFloor, double leastRateHz, ResidualAnalysis cutoff) {
   public static final CleaningParameters DEFAULT =
       new CleaningParameters(
-          new GapFill(0.35), 0.006, 30, new ResidualAnalysis(0.25, 0.4, 0.65, 3, 6));
+          new GapFill(0.35), 0.006, 30, new ResidualAnalysis(0.25, 0.4, 0.65, 4, 6));
 
   public CleaningParameters {
     if (!(outlierFloor >= 0 && leastRateHz > 0)) {

@@ -81,7 +81,7 @@ public final class TrackCleaning {
 
   /**
    * One cut-off for the clip: the middle of what the points that matter ask for, so that no angle
-   * mixes two delays of different softness; never more than a quarter of the frames' own rate.
+   * mixes two delays of different softness; never more than a third of the frames' own rate.
    */
   private double cutoff(
       Map<BodyPoint, Series> xs, Map<BodyPoint, Series> ys, double frameRate, EvenGrid grid) {
@@ -101,7 +101,7 @@ public final class TrackCleaning {
       }
     }
     double chosen = Middle.median(found).orElse(parameters.cutoff().mostHz());
-    return Math.min(chosen, frameRate / 4);
+    return Math.min(chosen, frameRate / 3);
   }
 
   private static double squares(Series raw, Series smooth) {

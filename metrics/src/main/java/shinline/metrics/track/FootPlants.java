@@ -47,4 +47,9 @@ record FootPlants(Point front, Point rear, double splitShare) {
   boolean onFront(PointPath path, int i) {
     return path.at(i).distanceTo(front) < path.at(i).distanceTo(rear);
   }
+
+  /** Distance from the plant it belongs to, pixels. */
+  double away(PointPath path, int i) {
+    return path.at(i).distanceTo(onFront(path, i) ? front : rear);
+  }
 }

@@ -3,6 +3,7 @@ package shinline.metrics.track;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import shinline.metrics.geometry.Point;
 
 /**
  * Gives each frame's two knee sightings to the front and the rear leg: the cheapest chain of
@@ -30,6 +31,7 @@ record KneeChain(PointPath front, PointPath rear) {
   static KneeChain solve(
       PointPath left,
       PointPath right,
+      FootPlants ankles,
       @Nullable PointPath frontAnkle,
       @Nullable PointPath rearAnkle,
       double[] timeS,
@@ -100,10 +102,12 @@ record KneeChain(PointPath front, PointPath rear) {
     for (int i = n - 1; i >= 0; i--) {
       PointPath f = frontOf[i][c];
       PointPath r = rearOf[i][c];
-      if (f != null) {
+      if (f != null && fits(f, frontAnkle, ankles.front(), i, frontShank, bodyPx, parameters)) {
         front.put(i, f);
       }
-      if (r != null) {
+      if (r != null
+          && (!rearAnkle.seen(i)
+              || fits(r, rearAnkle, ankles.rear(), i, rearShank, bodyPx, parameters))) {
         rear.put(i, r);
       }
       if (f != null && r != null) {
@@ -112,6 +116,18 @@ record KneeChain(PointPath front, PointPath rear) {
       c = from[i][c];
     }
     return new KneeChain(front.build(), rear.build());
+  }
+
+  private static boolean fits(
+      PointPath knee,
+      PointPath ankle,
+      Point plant,
+      int i,
+      double length,
+      double bodyPx,
+      LegIdentityParameters parameters) {
+    Point foot = ankle.seen(i) ? ankle.at(i) : plant;
+    return Math.abs(knee.at(i).distanceTo(foot) - length) <= parameters.offLength() * bodyPx;
   }
 
   private static int cheapest(double[] costs) {

@@ -80,14 +80,16 @@ public final class LegIdentity {
         KneeChain.solve(
             track.path(Joint.KNEE, Side.LEFT),
             track.path(Joint.KNEE, Side.RIGHT),
+            ankles,
             paths.get(BodyPoint.FRONT_ANKLE),
             paths.get(BodyPoint.REAR_ANKLE),
             track.timeS(),
             track.bodyPx(),
             parameters,
             votes);
-    paths.put(BodyPoint.FRONT_KNEE, knees.front());
-    paths.put(BodyPoint.REAR_KNEE, knees.rear());
+    Pair unmixed = BlendGuard.DEFAULT.clean(new Pair(knees.front(), knees.rear()), track.timeS());
+    paths.put(BodyPoint.FRONT_KNEE, unmixed.front());
+    paths.put(BodyPoint.REAR_KNEE, unmixed.rear());
     Side frontLeg = votes.frontLeg();
     Pair hips =
         bySide(track.path(Joint.HIP, frontLeg), track.path(Joint.HIP, frontLeg.other()), votes);
@@ -122,7 +124,11 @@ public final class LegIdentity {
       List<PointPath> onRear = new ArrayList<>();
       for (PointPath path : List.of(left, right)) {
         if (path.seen(i)) {
-          (plants.onFront(path, i) ? onFront : onRear).add(path);
+          boolean isFront = plants.onFront(path, i);
+          double limit = isFront ? parameters.offPlant() : parameters.offRearPlant();
+          if (plants.away(path, i) <= limit * bodyPx) {
+            (isFront ? onFront : onRear).add(path);
+          }
         }
       }
       PointPath f = surer(onFront, i);

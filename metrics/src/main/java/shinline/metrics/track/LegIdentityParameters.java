@@ -17,13 +17,16 @@ public record LegIdentityParameters(
     double apart,
     double splitApart,
     double offPlant,
+    double offRearPlant,
+    double offLength,
     double lengthSpread,
     double leastSplit) {
   public static final LegIdentityParameters DEFAULT =
-      new LegIdentityParameters(0.1, 0.05, 0.18, 0.12, 0.025, 0.3);
+      new LegIdentityParameters(0.1, 0.05, 0.18, 0.07, 0.12, 0.035, 0.025, 0.3);
 
   public LegIdentityParameters {
     if (!(leastConfidence >= 0 && apart > 0 && splitApart > apart && offPlant > 0)
+        || !(offRearPlant > 0 && offLength > 0)
         || !(lengthSpread > 0 && leastSplit > 0 && leastSplit <= 1)) {
       throw new IllegalArgumentException("leg identity parameters out of range");
     }
