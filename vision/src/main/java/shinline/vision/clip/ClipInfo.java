@@ -1,5 +1,7 @@
 package shinline.vision.clip;
 
+import java.util.OptionalDouble;
+
 /**
  * What a clip says of itself, before any frame is read.
  *
@@ -10,6 +12,12 @@ package shinline.vision.clip;
  * @param expectedDurationS seconds the container promises, after the slow-motion factor; 0 when it
  *     does not say
  * @param slowMotionFactor how many times slower the file plays than life; 1 for a normal clip
+ * @param codec short name of the video codec, such as {@code h264} or {@code hevc}
+ * @param bitsPerSample bits of one colour sample as stored: 8 or 10 from a phone
+ * @param pixelAspect width of a stored pixel over its height, already applied; 1 for most clips
+ * @param playbackFps average frames a second the file plays at, before the slow-motion factor; 0
+ *     when it does not say. An average: never a clock
+ * @param captureFpsTag frames a second the phone says it filmed at, if it says so
  */
 public record ClipInfo(
     int widthPx,
@@ -17,4 +25,30 @@ public record ClipInfo(
     int rotationDeg,
     int expectedFrames,
     double expectedDurationS,
-    double slowMotionFactor) {}
+    double slowMotionFactor,
+    String codec,
+    int bitsPerSample,
+    double pixelAspect,
+    double playbackFps,
+    OptionalDouble captureFpsTag) {
+
+  /**
+   * Capture rates this many times the playback rate are taken as a sign of slow motion. Below it
+   * the tag is the phone's rounding; slow motion starts at twice the playback rate.
+   */
+  private static final double SLOW_MOTION_HINT_RATIO = 1.5;
+
+  /**
+   * The capture rate to ask the coach about: the file says it was filmed much faster than it plays,
+   * and no capture rate was given.
+   *
+   * @return frames a second, or empty when nothing hints at slow motion or it is already applied
+   */
+  public OptionalDouble slowMotionHint() {
+    boolean hinted =
+        slowMotionFactor == 1
+            && playbackFps > 0
+            && captureFpsTag.orElse(0) > SLOW_MOTION_HINT_RATIO * playbackFps;
+    return hinted ? captureFpsTag : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,21 @@
+package shinline.vision.clip;
+
+import java.nio.file.Path;
+
+/** Opens clips. */
+public interface ClipReader {
+
+  /**
+   * Opens a clip and looks at its first picture.
+   *
+   * @param file any path; whatever is wrong with it comes back as a refusal
+   * @param options how to read it
+   * @return the clip, or why it cannot be read and what to do; never throws for a bad file
+   */
+  ClipOpening open(Path file, ClipOptions options);
+
+  /** The reader to use: decodes ahead of its caller on a second thread. */
+  static ClipReader standard() {
+    return new ReadAheadClipReader(new FfmpegClipReader());
+  }
+}

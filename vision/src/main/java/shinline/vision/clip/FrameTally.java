@@ -1,0 +1,118 @@
+package shinline.vision.clip;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Keeps count of what a file promised and what came out of it, to tell at the end whether something
+ * is missing. Truncated and damaged films end without any error from the decoder, so the two lists
+ * of times are the only witness. A long interval alone proves nothing: in a variable-frame-rate
+ * clip it is normal. A promised picture that did not come out does.
+ *
+ * <p>Times are in the film's own ticks. Sixteen bytes a picture are kept.
+ */
+final class FrameTally {
+
+  /**
+   * Promised pictures that may be missing at the very end before the clip counts as cut: some
+   * phones index a last picture that they never finished. One picture is 1/30 s.
+   */
+  private static final int TAIL_TOLERANCE_FRAMES = 1;
+
+  /**
+   * Where only a length is promised, the last picture may be this far from it: a sound track often
+   * runs on for a part of a second.
+   */
+  private static final double LENGTH_TOLERANCE_S = 1.0;
+
+  private final double secondsPerTick;
+  private final Ticks promised = new Ticks();
+  private final Ticks read = new Ticks();
+
+  /**
+   * @param secondsPerTick true seconds, the slow-motion factor included
+   */
+  FrameTally(double secondsPerTick) {
+    this.secondsPerTick = secondsPerTick;
+  }
+
+  /** The file holds a picture to be shown at this time. */
+  void promise(long tick) {
+    promised.add(tick);
+  }
+
+  /** A good picture with this time came out of the decoder. */
+  void good(long tick) {
+    read.add(tick);
+  }
+
+  /**
+   * @param indexedFrames pictures the file's index lists, 0 without an index
+   * @param expectedS seconds the file promises, 0 when it does not say
+   */
+  ClipEnding ending(int indexedFrames, double expectedS) {
+    long[] good = read.sorted();
+    long[] wanted = promised.sorted();
+    int expected = Math.max(indexedFrames, wanted.length);
+    List<ClipEnding.Gap> gaps = new ArrayList<>();
+    long first = good.length > 0 ? good[0] : wanted.length > 0 ? wanted[0] : 0;
+    int next = 0;
+    int pending = 0;
+    long lastGood = first;
+    for (long tick : wanted) {
+      while (next < good.length && good[next] < tick) {
+        lastGood = good[next];
+        next++;
+      }
+      if (next < good.length && good[next] == tick) {
+        if (pending > 0) {
+          gaps.add(new ClipEnding.Gap(seconds(lastGood - first), seconds(tick - first), pending));
+          pending = 0;
+        }
+        lastGood = tick;
+        next++;
+      } else {
+        pending++;
+      }
+    }
+    // What is left over lies after the last good picture, read from the file or only listed.
+    int tail = pending + Math.max(0, indexedFrames - wanted.length);
+    double readS = good.length > 0 ? seconds(good[good.length - 1] - first) : 0;
+    boolean cut =
+        indexedFrames > 0
+            ? tail > TAIL_TOLERANCE_FRAMES
+            : tail > TAIL_TOLERANCE_FRAMES || expectedS - readS > LENGTH_TOLERANCE_S;
+    if (cut) {
+      int said = indexedFrames > 0 ? expected : 0;
+      return new ClipEnding.EndedEarly(good.length, said, readS, Math.max(expectedS, readS), gaps);
+    }
+    return gaps.isEmpty()
+        ? new ClipEnding.Complete(good.length)
+        : new ClipEnding.Damaged(good.length, expected, gaps);
+  }
+
+  private double seconds(long ticks) {
+    return ticks * secondsPerTick;
+  }
+
+  /** A growing list of times. */
+  private static final class Ticks {
+    private long[] values = new long[256];
+    private int size;
+
+    void add(long value) {
+      if (size == values.length) {
+        values = Arrays.copyOf(values, 2 * size);
+      }
+      values[size] = value;
+      size++;
+    }
+
+    long[] sorted() {
+      long[] copy = Arrays.copyOf(values, size);
+      Arrays.sort(copy);
+      return copy;
+    }
+  }
+}

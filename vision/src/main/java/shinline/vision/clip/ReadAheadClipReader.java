@@ -1,0 +1,20 @@
+package shinline.vision.clip;
+
+import java.nio.file.Path;
+import shinline.vision.clip.ClipOpening.Opened;
+
+/** Opens clips through another reader and decodes them ahead of the caller on a second thread. */
+public final class ReadAheadClipReader implements ClipReader {
+  private final ClipReader inner;
+
+  public ReadAheadClipReader(ClipReader inner) {
+    this.inner = inner;
+  }
+
+  @Override
+  public ClipOpening open(Path file, ClipOptions options) {
+    return inner
+        .open(file, options)
+        .fold(opened -> new Opened(new ReadAheadClip(opened.clip())), refused -> refused);
+  }
+}
