@@ -1,0 +1,86 @@
+package shinline.vision.scene;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Reads the camera's roll from the straight lines of the room.
+ *
+ * <p><b>Geometry.</b> All true verticals run through one vanishing point of the picture. A camera
+ * that looks up or down a little (pitch) has it far above or below, so that verticals lean by an
+ * amount that grows with their distance from the centre; a rolled camera has it off to one side.
+ * With square pixels and the principal point in the centre, the direction from the centre to the
+ * vanishing point <em>is</em> the picture of the vertical, whatever the pitch (Hartley and
+ * Zisserman, <i>Multiple View Geometry</i>, 2nd ed., sections 8.6 and 8.7). A near-vertical line
+ * with lean t and signed distance d from the centre therefore meets {@code sin(t − roll) = k d},
+ * with one {@code k} (tangent of pitch over focal length) for all of them. Lines along the wall
+ * meet the same with their own constant {@code m} when the camera is off square, but about the
+ * horizon instead of the centre, which the pitch moves: they count as weaker evidence.
+ *
+ * <p><b>Vote.</b> Every roll in the range is tried with every plausible k and m; each line supports
+ * it by its own precision. The best is refined by reweighted least squares. The answer is refused
+ * when too little line carries it, or when another roll is nearly as well supported.
+ */
+public final class BackgroundRoll {
+  private final BackgroundRollParameters parameters;
+
+  /** Uses the given settings. */
+  public BackgroundRoll(BackgroundRollParameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /**
+   * Estimates the roll the frames have in common.
+   *
+   * @param frames 1 or more pictures of one camera position, spread over the clip; 5 to 9 do well.
+   *     All of one size. For a hand-held clip, take frames moved onto one reference first.
+   * @throws IllegalArgumentException when there is no frame or sizes differ
+   */
+  public UprightEstimate estimate(List<RoomFrame> frames) {
+    if (frames.isEmpty()) {
+      throw new IllegalArgumentException("need at least one frame");
+    }
+    int cols = frames.get(0).picture().cols();
+    int rows = frames.get(0).picture().rows();
+    for (RoomFrame frame : frames) {
+      if (frame.picture().cols() != cols || frame.picture().rows() != rows) {
+        throw new IllegalArgumentException(
+            "frames must all have one size, first " + cols + "x" + rows);
+      }
+    }
+    return fromLines(new RoomLines(parameters).lasting(frames));
+  }
+
+  UprightEstimate fromLines(List<RoomLine> lines) {
+    RollVote.Result vote = new RollVote(parameters).run(lines);
+    double evidence =
+        vote.verticalLength() / parameters.minVerticalShare()
+            + vote.horizontalLength() / parameters.minHorizontalShare();
+    if (evidence < 1 || vote.linesUsed() < 3) {
+      return new UprightEstimate.Unsure(
+          String.format(
+              Locale.ROOT,
+              "too few straight background lines: uprights add up to %.0f %% of the picture's longer"
+                  + " side (%.0f %% needed), level lines to %.0f %% (%.0f %% needed)",
+              100 * vote.verticalLength(),
+              100 * parameters.minVerticalShare(),
+              100 * vote.horizontalLength(),
+              100 * parameters.minHorizontalShare()));
+    }
+    if (vote.rivalShare() > parameters.rivalShare()) {
+      return new UprightEstimate.Unsure(
+          String.format(
+              Locale.ROOT,
+              "the background lines disagree: %.1f deg and %.1f deg fit nearly as well",
+              Math.toDegrees(vote.rollRad()),
+              Math.toDegrees(vote.rivalRad())));
+    }
+    double plusMinus = 1.96 * Math.hypot(Math.toDegrees(vote.sigmaRad()), parameters.floorDeg());
+    if (plusMinus > parameters.maxPlusMinusDeg()) {
+      return new UprightEstimate.Unsure(
+          String.format(
+              Locale.ROOT, "the background lines pin the vertical only to +-%.1f deg", plusMinus));
+    }
+    return new UprightEstimate.Found(Math.toDegrees(vote.rollRad()), plusMinus, vote.linesUsed());
+  }
+}
