@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -68,13 +67,14 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--target",
-      paramLabel = "SHIN",
-      converter = ShinPresetConverter.class,
+      paramLabel = "SHIN|FILE",
+      converter = TargetConverter.class,
       completionCandidates = ShinWords.class,
       description =
           "Shin asked for today: upright (within 10 degrees of vertical), over-toe (knee 3 cm"
-              + " behind to 5 cm ahead of the toe tip), past-toe (5 cm ahead or more).")
-  private @Nullable ShinPreset target;
+              + " behind to 5 cm ahead of the toe tip), past-toe (5 cm ahead or more); or a target"
+              + " file (YAML) that also sets depth, tempo and trunk.")
+  private @Nullable Target target;
 
   @Option(
       names = "--height",
@@ -251,7 +251,7 @@ public final class CheckCommand implements Callable<Integer> {
             Optional.empty(),
             Optional.ofNullable(roll),
             Optional.empty(),
-            target == null ? Target.none() : Target.preset(target));
+            target == null ? Target.none() : target);
     return new CheckOptions(
         analysis,
         model,
@@ -277,22 +277,6 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Iterator<String> iterator() {
       return Arrays.stream(ShinPreset.values()).map(ShinPreset::word).iterator();
-    }
-  }
-
-  static final class ShinPresetConverter implements ITypeConverter<ShinPreset> {
-    @Override
-    public ShinPreset convert(String value) {
-      return ShinPreset.of(value)
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'"
-                          + value
-                          + "' is no shin target; choose "
-                          + Arrays.stream(ShinPreset.values())
-                              .map(ShinPreset::word)
-                              .collect(Collectors.joining(", "))));
     }
   }
 

@@ -1,0 +1,61 @@
+package shinline.cli.command;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import shinline.cli.targetfile.Problem;
+import shinline.cli.targetfile.TargetFile;
+import shinline.metrics.target.ShinPreset;
+import shinline.metrics.target.Target;
+
+/** Reads a shin word, or the target file of that name, on the command line. */
+final class TargetConverter implements ITypeConverter<Target> {
+  @Override
+  public Target convert(String value) {
+    Optional<Target> preset = ShinPreset.of(value).map(Target::preset);
+    if (preset.isPresent()) {
+      return preset.get();
+    }
+    Path file = file(value).orElseThrow(() -> new TypeConversionException(neither(value)));
+    return TargetFile.read(file)
+        .fold(
+            TargetFile.Read::target,
+            refused -> {
+              throw new TypeConversionException(words(file, refused.problems()));
+            });
+  }
+
+  /** A mistyped word must not be answered with "no such file", so a file has to look like one. */
+  private static Optional<Path> file(String value) {
+    try {
+      Path path = Path.of(value);
+      String name = value.toLowerCase(Locale.ROOT);
+      return name.endsWith(".yaml") || name.endsWith(".yml") || Files.exists(path)
+          ? Optional.of(path).filter(p -> p.getFileName() != null)
+          : Optional.empty();
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String neither(String value) {
+    return "'"
+        + value
+        + "' is no shin target; choose "
+        + Arrays.stream(ShinPreset.values()).map(ShinPreset::word).collect(Collectors.joining(", "))
+        + ", or name a target file that ends in .yaml";
+  }
+
+  private static String words(Path file, List<Problem> problems) {
+    String name = String.valueOf(file.getFileName());
+    return "the target file cannot be used:\n"
+        + problems.stream().map(p -> "  " + p.text(name)).collect(Collectors.joining("\n"));
+  }
+}

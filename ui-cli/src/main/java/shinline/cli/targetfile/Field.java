@@ -1,0 +1,100 @@
+package shinline.cli.targetfile;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * A value in the file together with where it stands, so that whatever is wrong with it can be
+ * pointed at. Reading a value of the wrong kind notes a problem and gives nothing.
+ *
+ * @param path dotted, empty for the whole file
+ */
+record Field(String path, Node node, Problems problems) {
+  /** Longest piece of the file repeated in a message. */
+  private static final int QUOTED = 30;
+
+  /** Notes a problem here; always empty, so that a reader can return it. */
+  <T> Optional<T> wrong(String what, String whatToDo) {
+    problems.add(YamlSource.line(node.getStartMark()), path, what, whatToDo);
+    return Optional.empty();
+  }
+
+  boolean isMapping() {
+    return node instanceof MappingNode;
+  }
+
+  boolean isList() {
+    return node instanceof SequenceNode;
+  }
+
+  /** The text of a single value, without outer blanks; empty when it is a list or has fields. */
+  Optional<String> word() {
+    return node instanceof ScalarNode scalar
+        ? Optional.of(scalar.getValue().strip())
+        : Optional.empty();
+  }
+
+  /** The fields below this one; unknown and repeated names are noted and left out. */
+  Optional<List<Field>> fields(List<String> known) {
+    String names = "known here: " + String.join(", ", known);
+    if (!(node instanceof MappingNode mapping)) {
+      return wrong("should hold fields, not " + shown(), names);
+    }
+    List<Field> fields = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (NodeTuple tuple : mapping.getValue()) {
+      Field key = new Field(path, tuple.getKeyNode(), problems);
+      Optional<String> name = key.word();
+      if (name.isEmpty() || !known.contains(name.get())) {
+        key.wrong("unknown field " + key.shown(), names);
+        continue;
+      }
+      String full = path.isEmpty() ? name.get() : path + "." + name.get();
+      if (seen.add(name.get())) {
+        fields.add(new Field(full, tuple.getValueNode(), problems));
+      } else {
+        new Field(full, tuple.getKeyNode(), problems)
+            .wrong("is given twice", "keep the one you mean");
+      }
+    }
+    return Optional.of(fields);
+  }
+
+  /** The values of a list, each under this field's own path. */
+  List<Field> items() {
+    return node instanceof SequenceNode sequence
+        ? sequence.getValue().stream().map(n -> new Field(path, n, problems)).toList()
+        : List.of();
+  }
+
+  /** Last part of the path. */
+  String name() {
+    return path.substring(path.lastIndexOf('.') + 1);
+  }
+
+  /** What stands here, for a message. */
+  String shown() {
+    if (isMapping()) {
+      return "a group of fields";
+    } else if (isList()) {
+      return "a list";
+    }
+    String text = word().orElse("").replaceAll("\\p{Cntrl}", " ");
+    if (text.isEmpty()) {
+      return "nothing";
+    }
+    return "\""
+        + (text.codePointCount(0, text.length()) > QUOTED
+            ? text.substring(0, text.offsetByCodePoints(0, QUOTED)) + "..."
+            : text)
+        + "\"";
+  }
+}

@@ -1,0 +1,135 @@
+package shinline.cli.targetfile;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import shinline.metrics.target.TempoTarget;
+import shinline.metrics.target.TempoTarget.Phase;
+
+/**
+ * Tempo as a coach writes it: the trade's four figures (lowering, hold, drive, top), or a phase at
+ * a time.
+ */
+final class TempoReader {
+  /**
+   * Seconds either way when none are given; a coach counting aloud is no closer (common practice).
+   */
+  static final double DEFAULT_TOLERANCE_S = 0.5;
+
+  private static final List<String> PHASES = List.of("lowering", "hold", "drive", "top");
+  private static final Pattern RUN_TOGETHER = Pattern.compile("[0-9xX]{4}");
+  private static final String NOTATION =
+      "write lowering-hold-drive-top in seconds, for example 4-2-X-1";
+
+  private Optional<Phase> lowering = Optional.empty();
+  private Optional<Phase> hold = Optional.empty();
+  private Optional<Phase> drive = Optional.empty();
+  private Optional<Phase> top = Optional.empty();
+
+  TempoTarget read(Field field) {
+    if (field.isMapping()) {
+      List<Field> phases = field.fields(PHASES).orElse(List.of());
+      phases.forEach(f -> take(f.name(), phase(f)));
+      if (phases.isEmpty()) {
+        field.wrong("asks for no phase", "give at least one of " + String.join(", ", PHASES));
+      }
+    } else {
+      notation(field);
+    }
+    return new TempoTarget(lowering, hold, drive, top);
+  }
+
+  private void take(String name, Optional<Phase> phase) {
+    switch (name) {
+      case "lowering" -> lowering = phase;
+      case "hold" -> hold = phase;
+      case "drive" -> drive = phase;
+      default -> top = phase;
+    }
+  }
+
+  /** The four figures; the last may be left out. */
+  private void notation(Field field) {
+    String text = field.word().orElse("");
+    List<String> parts =
+        RUN_TOGETHER.matcher(text).matches()
+            ? Arrays.asList(text.split(""))
+            : Arrays.stream(text.split("-", -1)).map(String::strip).toList();
+    if (parts.size() < 3 || parts.size() > 4) {
+      field.wrong("is not a tempo: " + field.shown(), NOTATION);
+      return;
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      String name = PHASES.get(i);
+      if (isFast(parts.get(i))) {
+        fast(field, name);
+      } else {
+        take(name, seconds(field, name, parts.get(i)));
+      }
+    }
+  }
+
+  private static Optional<Phase> seconds(Field field, String name, String text) {
+    Optional<Double> seconds = Quantity.TIME.plausible(text);
+    return seconds.isPresent()
+        ? Optional.of(around(seconds.get(), DEFAULT_TOLERANCE_S))
+        : field.wrong(
+            name + " should be 0 to 60 seconds, not \"" + shortened(text) + "\"", NOTATION);
+  }
+
+  private static String shortened(String text) {
+    return text.length() > 12 ? text.substring(0, 12) + "..." : text;
+  }
+
+  private Optional<Phase> phase(Field field) {
+    if (field.isMapping()) {
+      return secondsAndTolerance(field);
+    } else if (field.isList()) {
+      return Band.read(field, Quantity.TIME).map(b -> new Phase(Math.max(0, b.min()), b.max()));
+    } else if (isFast(field.word().orElse(""))) {
+      fast(field, field.name());
+      return Optional.empty();
+    }
+    return Quantity.TIME.read(field).map(s -> around(s, DEFAULT_TOLERANCE_S));
+  }
+
+  private static Optional<Phase> secondsAndTolerance(Field field) {
+    Optional<Double> seconds = Optional.empty();
+    Optional<Double> tolerance = Optional.of(DEFAULT_TOLERANCE_S);
+    boolean given = false;
+    for (Field part : field.fields(List.of("seconds", "tolerance")).orElse(List.of())) {
+      if (part.name().equals("seconds")) {
+        given = true;
+        seconds = Quantity.TIME.read(part);
+      } else {
+        tolerance = Quantity.TIME_MARGIN.read(part);
+      }
+    }
+    if (!given) {
+      return field.wrong("lacks seconds", "write {seconds: 4, tolerance: 1}");
+    }
+    if (seconds.isEmpty() || tolerance.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(around(seconds.get(), tolerance.get()));
+  }
+
+  private static Phase around(double seconds, double tolerance) {
+    return new Phase(Math.max(0, seconds - tolerance), seconds + tolerance);
+  }
+
+  private static boolean isFast(String text) {
+    return text.equalsIgnoreCase("X");
+  }
+
+  /**
+   * X asks for all the speed that technique allows. No number of seconds says that for every load,
+   * so the phase is left unjudged; the drive's speed is measured in any case.
+   */
+  private static void fast(Field field, String name) {
+    if (!name.equals("drive")) {
+      field.wrong(name + " cannot be X: only the drive is as fast as technique allows", NOTATION);
+    }
+  }
+}

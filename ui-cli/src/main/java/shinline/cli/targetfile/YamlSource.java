@@ -1,0 +1,129 @@
+package shinline.cli.targetfile;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.DocumentStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/**
+ * Text to a tree of nodes, for the part of YAML a target needs: one document, no anchors, no tags,
+ * no deep nesting.
+ *
+ * <p>The events are looked at before the tree is built, because the tree is built by recursion: a
+ * file of nothing but brackets would overflow the stack, and aliases can multiply a small file into
+ * a huge tree.
+ */
+final class YamlSource {
+  /** A target nests three deep. */
+  private static final int MAX_DEPTH = 8;
+
+  private YamlSource() {}
+
+  /** Root of the tree, or empty when the text is unusable (a problem is then noted) or blank. */
+  static Optional<Node> root(String text, Problems problems) {
+    if (tabsIn(text, problems)) {
+      return Optional.empty();
+    }
+    LoadSettings settings = LoadSettings.builder().setLabel("target").build();
+    try {
+      Scan scan = new Scan(problems);
+      for (Event event : new Parse(settings).parseString(text)) {
+        if (!scan.admits(event)) {
+          return Optional.empty();
+        }
+      }
+      return new Compose(settings).composeString(text);
+    } catch (MarkedYamlEngineException e) {
+      Optional<Mark> mark = e.getProblemMark().or(e::getContextMark);
+      problems.add(
+          line(mark),
+          "",
+          "this cannot be read as YAML (" + e.getProblem() + ")",
+          "check the colons, brackets, quotes and indentation here and on the line above");
+    } catch (YamlEngineException e) {
+      problems.add(
+          OptionalInt.empty(),
+          "",
+          "this cannot be read as YAML text",
+          "write it anew in a plain text editor, without special characters");
+    }
+    return Optional.empty();
+  }
+
+  static OptionalInt line(Optional<Mark> mark) {
+    return mark.map(m -> OptionalInt.of(m.getLine() + 1)).orElse(OptionalInt.empty());
+  }
+
+  private static boolean tabsIn(String text, Problems problems) {
+    boolean found = false;
+    int number = 0;
+    for (String line : (Iterable<String>) text.lines()::iterator) {
+      number++;
+      String indent = line.substring(0, line.length() - line.stripLeading().length());
+      if (indent.indexOf('\t') >= 0 && !line.isBlank()) {
+        problems.add(
+            OptionalInt.of(number), "", "a tab is used to indent", "use spaces, two for each step");
+        found = true;
+      }
+    }
+    return found;
+  }
+
+  /** One pass over the events, up to the first that a target has no use for. */
+  private static final class Scan {
+    private final Problems problems;
+    private int depth;
+    private int documents;
+
+    Scan(Problems problems) {
+      this.problems = problems;
+    }
+
+    boolean admits(Event event) {
+      if (event instanceof AliasEvent
+          || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
+        return refuse(event, "names with & or * are not used here", "write the value itself");
+      }
+      if (tagged(event)) {
+        return refuse(event, "types with ! are not used here", "write the value itself");
+      }
+      if (event instanceof CollectionStartEvent && ++depth > MAX_DEPTH) {
+        return refuse(
+            event,
+            "this is nested deeper than any target",
+            "remove the extra brackets or indentation");
+      }
+      if (event instanceof CollectionEndEvent) {
+        depth--;
+      }
+      if (event instanceof DocumentStartEvent && ++documents > 1) {
+        return refuse(
+            event, "a second target starts here", "keep one target in a file, without --- lines");
+      }
+      return true;
+    }
+
+    private static boolean tagged(Event event) {
+      return event instanceof ScalarEvent scalar
+          ? scalar.getTag().isPresent()
+          : event instanceof CollectionStartEvent start && start.getTag().isPresent();
+    }
+
+    private boolean refuse(Event event, String what, String whatToDo) {
+      problems.add(line(event.getStartMark()), "", what, whatToDo);
+      return false;
+    }
+  }
+}
