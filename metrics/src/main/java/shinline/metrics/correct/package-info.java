@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.correct;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.interval;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.scale;
+
+import org.jspecify.annotations.NullMarked;

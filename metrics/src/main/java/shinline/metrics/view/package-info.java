@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.view;
+
+import org.jspecify.annotations.NullMarked;
