@@ -32,4 +32,20 @@ public record CleanPath(Series x, Series y, Series confidence, double jitterPx) 
     }
     return Series.of(series.times(), value, seen);
   }
+
+  /** The same path turned about the picture's lower left corner, counter-clockwise, radians. */
+  CleanPath turned(double angle) {
+    int n = x.size();
+    double[] dx = new double[n];
+    double[] dy = new double[n];
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    for (int i = 0; i < n; i++) {
+      if (seen(i)) {
+        dx[i] = c * x.value(i) - s * y.value(i) - x.value(i);
+        dy[i] = s * x.value(i) + c * y.value(i) - y.value(i);
+      }
+    }
+    return moved(dx, dy);
+  }
 }

@@ -6,6 +6,7 @@ import java.util.Objects;
 import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
+import shinline.metrics.track.Side;
 
 /** A track after cleaning. Only {@link TrackCleaning} makes one, so cleaning cannot be skipped. */
 public final class CleanTrack {
@@ -43,5 +44,22 @@ public final class CleanTrack {
     Map<BodyPoint, CleanPath> merged = new EnumMap<>(paths);
     merged.putAll(replaced);
     return new CleanTrack(source, grid, merged, cutoffHz);
+  }
+
+  /**
+   * The same track with the picture turned so that it stands upright.
+   *
+   * @param rollDeg as in {@code AnalysisOptions}: how far the true vertical leans clockwise in the
+   *     picture
+   */
+  public CleanTrack upright(double rollDeg) {
+    if (rollDeg == 0) {
+      return this;
+    }
+    // Forward is mirrored when the athlete faces left, and a mirrored picture leans the other way.
+    double sign = source.facing().side() == Side.RIGHT ? 1 : -1;
+    Map<BodyPoint, CleanPath> turned = new EnumMap<>(BodyPoint.class);
+    paths.forEach((point, path) -> turned.put(point, path.turned(sign * Math.toRadians(rollDeg))));
+    return new CleanTrack(source, grid, turned, cutoffHz);
   }
 }

@@ -2,11 +2,13 @@ package shinline.metrics.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.Middle;
-import shinline.metrics.track.PointPath;
+import shinline.metrics.track.RawPoint;
+import shinline.metrics.track.RawPose;
+import shinline.metrics.track.RawSighting;
+import shinline.metrics.track.RawTrack;
 
 /**
  * How far the camera is off a true side view, from how far the shoulders and the hips come apart.
@@ -19,6 +21,9 @@ public record SideView(double spread) {
    * Shoulder joints are about 0.21 of stature apart (biacromial breadth less the deltoids; from
    * memory).
    */
+  /** The model's trunk, hip to shoulder, of stature. */
+  private static final double TRUNK = 0.26;
+
   private static final double SHOULDERS = 0.21;
 
   /**
@@ -33,17 +38,24 @@ public record SideView(double spread) {
   /** Beyond this the coach is warned. */
   public static final double WARNED_DEG = 20;
 
-  public static SideView of(LegTrack track) {
-    PointPath near = track.path(BodyPoint.NEAR_SHOULDER);
-    PointPath far = track.path(BodyPoint.FAR_SHOULDER);
+  /** Empty when the shoulders or hips are never seen. */
+  public static Optional<SideView> of(RawTrack track) {
     List<Double> spreads = new ArrayList<>();
-    for (int i = 0; i < near.size(); i++) {
-      if (near.seen(i) && far.seen(i)) {
-        spreads.add(near.x(i) - far.x(i));
+    List<Double> trunks = new ArrayList<>();
+    for (RawPose pose : track.poses()) {
+      RawSighting left = pose.points().get(RawPoint.LEFT_SHOULDER);
+      RawSighting right = pose.points().get(RawPoint.RIGHT_SHOULDER);
+      RawSighting hip = pose.points().get(RawPoint.LEFT_HIP);
+      if (left != null && right != null && hip != null) {
+        spreads.add(left.x() - right.x());
+        trunks.add(Math.hypot(left.x() - hip.x(), left.y() - hip.y()));
       }
     }
-    OptionalDouble middle = Middle.median(spreads);
-    return new SideView(Math.abs(middle.orElse(0)) / track.bodyPx());
+    double trunk = Middle.median(trunks).orElse(0);
+    OptionalDouble spread = Middle.median(spreads);
+    return trunk > 0 && spread.isPresent()
+        ? Optional.of(new SideView(Math.abs(spread.getAsDouble()) * TRUNK / trunk))
+        : Optional.empty();
   }
 
   /** Off a true side view, degrees, 0…90; rough: ± 10 degrees. */

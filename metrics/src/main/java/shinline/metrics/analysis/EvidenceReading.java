@@ -1,0 +1,220 @@
+package shinline.metrics.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import shinline.metrics.clean.CleanPath;
+import shinline.metrics.fault.RepEvidence;
+import shinline.metrics.geometry.Point;
+import shinline.metrics.geometry.SegmentAngles;
+import shinline.metrics.kinematics.Kinematics;
+import shinline.metrics.reps.BottomWindow;
+import shinline.metrics.reps.Rep;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.signal.ButterworthLowPass;
+import shinline.metrics.signal.Series;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.Middle;
+
+/** Reads from the cleaned track what each rep's faults are judged by. */
+final class EvidenceReading {
+  /** Standing before a rep is taken over this long. */
+  private static final double TOP_S = 0.3;
+
+  /** Hips that rise first do so before the drive is nearly over. */
+  private static final double EARLY_DRIVE = 0.75;
+
+  /** What is quicker than this is a wobble, what is slower is the movement itself. */
+  private static final double WOBBLE_HZ = 1.5;
+
+  private final Body body;
+  private final Series heel;
+  private final Series toe;
+  private final Series quickKnee;
+  private final Series quickHip;
+  private final Series trunkLength;
+  private final Series earAhead;
+  private final Series rearFlexion;
+
+  EvidenceReading(Body body, List<Rep> reps) {
+    this.body = body;
+    heel = body.rise(BodyPoint.FRONT_HEEL, reps);
+    toe = body.rise(BodyPoint.FRONT_TOE, reps);
+    ButterworthLowPass slow =
+        ButterworthLowPass.twoPass(WOBBLE_HZ, body.kinematics().grid().rateHz());
+    quickKnee = quick(body.track().path(BodyPoint.FRONT_KNEE).x(), slow);
+    quickHip = quick(body.kinematics().hipX(), slow);
+    Kinematics k = body.kinematics();
+    trunkLength =
+        joined(
+            k.hipX(),
+            k.shoulderX(),
+            i ->
+                new Point(k.hipX().value(i), k.hipY().value(i))
+                    .distanceTo(new Point(k.shoulderX().value(i), k.shoulderY().value(i))));
+    CleanPath ear = body.track().path(BodyPoint.NEAR_EAR);
+    earAhead =
+        joined(
+            k.hipX(),
+            joinedSeen(k.shoulderX(), ear.x()),
+            i -> {
+              double ux = k.shoulderX().value(i) - k.hipX().value(i);
+              double uy = k.shoulderY().value(i) - k.hipY().value(i);
+              double ex = ear.x().value(i) - k.shoulderX().value(i);
+              double ey = ear.y().value(i) - k.shoulderY().value(i);
+              return (ex * uy - ey * ux) / Math.hypot(ux, uy) / body.scale().staturePx();
+            });
+    CleanPath rearHip = body.track().path(BodyPoint.REAR_HIP);
+    CleanPath rearKnee = body.track().path(BodyPoint.REAR_KNEE);
+    CleanPath rearAnkle = body.track().path(BodyPoint.REAR_ANKLE);
+    rearFlexion =
+        joined(
+            rearHip.x(),
+            joinedSeen(rearKnee.x(), rearAnkle.x()),
+            i ->
+                SegmentAngles.kneeFlexion(rearHip.at(i), rearKnee.at(i), rearAnkle.at(i))
+                    .degrees());
+  }
+
+  RepEvidence of(Rep rep) {
+    RepTimes t = rep.times();
+    Kinematics k = body.kinematics();
+    BottomWindow bottom = BottomWindow.of(t);
+    OptionalDouble leanBottom = bottom.bottomMedian(k.trunkLeanDeg());
+    double early = t.bottomEndS() + EARLY_DRIVE * (t.endS() - t.bottomEndS());
+    Peak lean = peak(k.trunkLeanDeg(), s -> s >= t.bottomEndS() - 0.1 && s <= early);
+    Peak heelPeak = peak(heel, s -> s >= t.startS() && s <= t.endS());
+    Peak toePeak = peak(toe, s -> s >= t.startS() && s <= t.endS());
+    DoublePredicate top = s -> s >= t.startS() - TOP_S && s <= t.startS();
+    double frontAnkleX =
+        bottom.bottomMedian(body.track().path(BodyPoint.FRONT_ANKLE).x()).orElse(Double.NaN);
+    OptionalDouble hipX = bottom.bottomMedian(k.hipX());
+    double stature = body.scale().staturePx();
+    return new RepEvidence(
+        t.startS(),
+        t.bottomStartS(),
+        t.bottomS(),
+        t.bottomEndS(),
+        t.endS(),
+        rep.tempo().loweringS(),
+        rep.tempo().holdS(),
+        rep.tempo().driveS(),
+        median(k.trunkLeanDeg(), top),
+        leanBottom,
+        leanBottom.isPresent() && lean.seen()
+            ? OptionalDouble.of(lean.value - leanBottom.getAsDouble())
+            : OptionalDouble.empty(),
+        lean.atS,
+        bottom.bottomMedian(k.shinDeg()),
+        hipX.isPresent() && !Double.isNaN(frontAnkleX)
+            ? OptionalDouble.of((hipX.getAsDouble() - frontAnkleX) / stature)
+            : OptionalDouble.empty(),
+        heelPeak.optional(),
+        heelPeak.atS,
+        toePeak.optional(),
+        toePeak.atS,
+        rearOpen(t),
+        rep.travel() / stature,
+        t.endS() > t.bottomEndS()
+            ? OptionalDouble.of((rep.topAfter() - rep.lowest()) / stature / rep.tempo().driveS())
+            : OptionalDouble.empty(),
+        wobble(t),
+        ratio(bottom.bottomMedian(trunkLength), median(trunkLength, top)),
+        bottom.bottomMedian(earAhead));
+  }
+
+  private static OptionalDouble ratio(OptionalDouble low, OptionalDouble high) {
+    return low.isPresent() && high.isPresent() && high.getAsDouble() > 0
+        ? OptionalDouble.of(1 - low.getAsDouble() / high.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /** Rear knee's opening less the front knee's, over the first 30 % of the drive. */
+  private OptionalDouble rearOpen(RepTimes t) {
+    Series front = body.kinematics().kneeFlexionDeg();
+    double from = t.bottomEndS();
+    double to = from + 0.3 * (t.endS() - from);
+    OptionalDouble r0 = median(rearFlexion, s -> Math.abs(s - from) <= 0.05);
+    OptionalDouble r1 = median(rearFlexion, s -> Math.abs(s - to) <= 0.05);
+    OptionalDouble f0 = median(front, s -> Math.abs(s - from) <= 0.05);
+    OptionalDouble f1 = median(front, s -> Math.abs(s - to) <= 0.05);
+    if (r0.isEmpty() || r1.isEmpty() || f0.isEmpty() || f1.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        (r0.getAsDouble() - r1.getAsDouble()) - (f0.getAsDouble() - f1.getAsDouble()));
+  }
+
+  private OptionalDouble wobble(RepTimes t) {
+    double sum = 0;
+    int n = 0;
+    for (Series quick : List.of(quickKnee, quickHip)) {
+      for (int i = 0; i < quick.size(); i++) {
+        // Speeding up and stopping are quick, too: the ends of the phases do not count.
+        if (quick.seen(i)
+            && quick.timeS(i) >= t.startS() + 0.2
+            && quick.timeS(i) <= t.bottomEndS() - 0.1) {
+          sum += quick.value(i) * quick.value(i);
+          n++;
+        }
+      }
+    }
+    return n < 6
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.sqrt(sum / n) / body.scale().staturePx());
+  }
+
+  private static Series quick(Series series, ButterworthLowPass slow) {
+    Series smooth = slow.zeroPhase(series);
+    return joined(series, smooth, i -> series.value(i) - smooth.value(i));
+  }
+
+  private static Series joinedSeen(Series a, Series b) {
+    return joined(a, b, i -> 0);
+  }
+
+  private interface AtIndex {
+    double value(int i);
+  }
+
+  private static Series joined(Series a, Series b, AtIndex value) {
+    double[] v = new double[a.size()];
+    boolean[] seen = new boolean[a.size()];
+    for (int i = 0; i < v.length; i++) {
+      seen[i] = a.seen(i) && b.seen(i);
+      v[i] = seen[i] ? value.value(i) : 0;
+    }
+    return Series.of(a.times(), v, seen);
+  }
+
+  private static OptionalDouble median(Series series, DoublePredicate when) {
+    List<Double> values = new ArrayList<>();
+    for (int i = 0; i < series.size(); i++) {
+      if (series.seen(i) && when.test(series.timeS(i))) {
+        values.add(series.value(i));
+      }
+    }
+    return Middle.median(values);
+  }
+
+  private record Peak(double value, double atS) {
+    boolean seen() {
+      return value > Double.NEGATIVE_INFINITY;
+    }
+
+    OptionalDouble optional() {
+      return seen() ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+  }
+
+  private static Peak peak(Series series, DoublePredicate when) {
+    Peak best = new Peak(Double.NEGATIVE_INFINITY, 0);
+    for (int i = 0; i < series.size(); i++) {
+      if (series.seen(i) && when.test(series.timeS(i)) && series.value(i) > best.value) {
+        best = new Peak(series.value(i), series.timeS(i));
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,237 @@
+package shinline.metrics.analysis;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shinline.metrics.clean.CleanPath;
+import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.interval.IntervalModel;
+import shinline.metrics.kinematics.Kinematics;
+import shinline.metrics.reps.BottomWindow;
+import shinline.metrics.reps.DriveSpeed;
+import shinline.metrics.reps.Rep;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.TempoReading;
+import shinline.metrics.signal.Series;
+import shinline.metrics.track.BodyPoint;
+
+/** Values at the bottom, phases and speeds of a rep, each with its ±. */
+final class RepMeasuring {
+  private static final String UNSEEN = "the points it needs were not seen at the bottom";
+  private static final String NO_SCALE =
+      "no scale: give the athlete's height (--height) for centimetres";
+
+  /** An edge is found to about a frame, and the level it crosses to a share of the travel. */
+  private static final double EDGE_FRAMES = 0.5;
+
+  private static final double LEVEL_SHARE = 0.008;
+
+  private final Body body;
+  private final Scale scale;
+  private final IntervalModel intervals;
+  private final double rollSigmaDeg;
+  private final double yawDeg;
+  private final double frameS;
+  private final Series rearKnee;
+
+  RepMeasuring(
+      Body body,
+      Scale scale,
+      IntervalModel intervals,
+      double rollSigmaDeg,
+      double yawDeg,
+      double frameS) {
+    this.body = body;
+    this.scale = scale;
+    this.intervals = intervals;
+    this.rollSigmaDeg = rollSigmaDeg;
+    this.yawDeg = yawDeg;
+    this.frameS = frameS;
+    rearKnee = body.rearKneeHeight();
+  }
+
+  Map<Measure, Reading> atBottom(Rep rep) {
+    Kinematics k = body.kinematics();
+    BottomWindow window = BottomWindow.of(rep.times());
+    double plane = body.scale().frontPlane();
+    Map<Measure, Reading> all = new EnumMap<>(Measure.class);
+    BodyPoint[] shank = {BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE};
+    BodyPoint[] trunk = {
+      BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER
+    };
+    BodyPoint[] thigh = {BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE};
+    all.put(Measure.SHIN, angle(Measure.SHIN, k.shinDeg(), window, shank));
+    all.put(Measure.TRUNK_LEAN, angle(Measure.TRUNK_LEAN, k.trunkLeanDeg(), window, trunk));
+    all.put(Measure.THIGH, angle(Measure.THIGH, k.thighDeg(), window, thigh));
+    all.put(
+        Measure.KNEE_FLEXION,
+        angle(
+            Measure.KNEE_FLEXION,
+            k.kneeFlexionDeg(),
+            window,
+            BodyPoint.FRONT_HIP,
+            BodyPoint.FRONT_KNEE,
+            BodyPoint.FRONT_ANKLE));
+    all.put(
+        Measure.HIP_FLEXION,
+        angle(
+            Measure.HIP_FLEXION,
+            k.hipFlexionDeg(),
+            window,
+            BodyPoint.FRONT_KNEE,
+            BodyPoint.FRONT_HIP,
+            BodyPoint.NEAR_SHOULDER));
+    OptionalDouble knee = window.bottomMedian(k.kneePastToe());
+    all.put(
+        Measure.KNEE_PAST_TOE,
+        length(
+            Measure.KNEE_PAST_TOE,
+            knee,
+            1 / plane,
+            BodyPoint.FRONT_KNEE,
+            BodyPoint.FRONT_TOE,
+            window));
+    all.put(
+        Measure.KNEE_PAST_TOE_FOOT,
+        share(
+            Measure.KNEE_PAST_TOE_FOOT,
+            knee,
+            body.scale().footPx(),
+            window,
+            BodyPoint.FRONT_KNEE,
+            BodyPoint.FRONT_TOE));
+    all.put(
+        Measure.REAR_KNEE_HEIGHT,
+        length(
+            Measure.REAR_KNEE_HEIGHT,
+            window.bottomMedian(rearKnee),
+            1,
+            BodyPoint.REAR_KNEE,
+            BodyPoint.REAR_KNEE,
+            window));
+    OptionalDouble travel = OptionalDouble.of(rep.travel());
+    all.put(
+        Measure.HIP_TRAVEL,
+        length(Measure.HIP_TRAVEL, travel, 1, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, window));
+    all.put(
+        Measure.HIP_TRAVEL_LEG,
+        share(Measure.HIP_TRAVEL_LEG, travel, body.scale().legPx(), window, BodyPoint.FRONT_HIP));
+    return all;
+  }
+
+  private Reading angle(Measure measure, Series series, BottomWindow window, BodyPoint... points) {
+    OptionalDouble value = window.bottomMedian(series);
+    if (value.isEmpty()) {
+      return Reading.missing(UNSEEN);
+    }
+    double jitterDeg = Math.toDegrees(Math.sqrt(2) * settled(window, points) / segmentPx());
+    return reading(measure, value.getAsDouble(), jitterDeg, window, points);
+  }
+
+  private Reading length(
+      Measure measure,
+      OptionalDouble px,
+      double plane,
+      BodyPoint a,
+      BodyPoint b,
+      BottomWindow window) {
+    Optional<Double> cm = scale.cmPerPx();
+    if (px.isEmpty()) {
+      return Reading.missing(UNSEEN);
+    }
+    if (cm.isEmpty()) {
+      return Reading.missing(NO_SCALE);
+    }
+    double perPx = cm.get() * plane;
+    return reading(measure, px.getAsDouble() * perPx, settled(window, a, b) * perPx, window, a, b);
+  }
+
+  private Reading share(
+      Measure measure, OptionalDouble px, double whole, BottomWindow window, BodyPoint... points) {
+    if (px.isEmpty()) {
+      return Reading.missing(UNSEEN);
+    }
+    return reading(
+        measure,
+        100 * px.getAsDouble() / whole,
+        100 * settled(window, points) / whole,
+        window,
+        points);
+  }
+
+  private Reading reading(
+      Measure measure, double value, double jitter, BottomWindow window, BodyPoint... points) {
+    double doubt = 1;
+    for (BodyPoint point : points) {
+      doubt = Math.min(doubt, window.bottomMedian(body.track().path(point).confidence()).orElse(0));
+    }
+    return Reading.of(
+        value,
+        intervals.plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
+  }
+
+  /** Jitter of the worst of the points after smoothing and the median over the window, pixels. */
+  private double settled(BottomWindow window, BodyPoint... points) {
+    double worst = 0;
+    for (BodyPoint point : points) {
+      CleanPath path = body.track().path(point);
+      worst = Math.max(worst, path.jitterPx());
+    }
+    // The filter passes about 2·fc/rate of white jitter's power; the rest it has taken out.
+    CleanTrack track = body.track();
+    double passed = Math.min(1, 2 * track.cutoffHz() / track.grid().rateHz());
+    double independent = Math.max(1, (window.toS() - window.fromS()) * 2 * track.cutoffHz());
+    return worst * Math.sqrt(passed / (1 - Math.min(0.9, passed)) / independent);
+  }
+
+  private double segmentPx() {
+    return 0.25 * body.scale().staturePx();
+  }
+
+  TempoReading tempo(Rep rep) {
+    double edge = EDGE_FRAMES * frameS;
+    // Near the top and the bottom the hip moves slowly: a level that is a little off is crossed
+    // sooner or later by its share of the travel over the speed there, about T·share/0.7.
+    double lowering = pm(edge, rep.tempo().loweringS());
+    double drive = pm(edge, rep.tempo().driveS());
+    double hold =
+        1.96
+            * Math.sqrt(
+                2 * edge * edge
+                    + square(LEVEL_SHARE * rep.tempo().loweringS() / 0.7)
+                    + square(LEVEL_SHARE * rep.tempo().driveS() / 0.7));
+    return new TempoReading(
+        Reading.of(rep.tempo().loweringS(), lowering),
+        Reading.of(rep.tempo().holdS(), hold),
+        Reading.of(rep.tempo().driveS(), drive),
+        rep.tempo().topS().isPresent()
+            ? Reading.of(rep.tempo().topS().getAsDouble(), Math.max(lowering, drive))
+            : Reading.missing("no rep follows"));
+  }
+
+  private static double pm(double edge, double phase) {
+    return 1.96 * Math.sqrt(2 * edge * edge + 2 * square(LEVEL_SHARE * phase / 0.7));
+  }
+
+  private static double square(double v) {
+    return v * v;
+  }
+
+  Reading speed(Rep rep, boolean peak) {
+    Optional<Double> cm = scale.cmPerPx();
+    if (cm.isEmpty()) {
+      return Reading.missing(NO_SCALE);
+    }
+    Optional<DriveSpeed> speed =
+        DriveSpeed.of(body.kinematics().hipY(), body.kinematics().grid().stepS(), rep.times());
+    if (speed.isEmpty()) {
+      return Reading.missing("the drive was not seen whole");
+    }
+    double value = (peak ? speed.get().peak() : speed.get().mean()) * cm.get() / 100;
+    double edgeShare = 2 * EDGE_FRAMES * frameS / Math.max(0.1, rep.tempo().driveS());
+    double share = Math.hypot(scale.share(), Math.hypot(0.03, peak ? 0.05 : edgeShare / 1.4));
+    return Reading.of(value, Math.max(0.005, 1.96 * share * Math.abs(value)));
+  }
+}

@@ -1,0 +1,278 @@
+package shinline.metrics.analysis;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shinline.metrics.fault.FaultFinder;
+import shinline.metrics.fault.FaultLimits;
+import shinline.metrics.fault.RepEvidence;
+import shinline.metrics.interval.IntervalModel;
+import shinline.metrics.judge.JudgeParameters;
+import shinline.metrics.judge.RepJudge;
+import shinline.metrics.judge.RepJudgement;
+import shinline.metrics.judge.RepReadings;
+import shinline.metrics.judge.SetSentence;
+import shinline.metrics.reps.Rep;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
+import shinline.metrics.result.TempoReading;
+import shinline.metrics.target.Target;
+import shinline.metrics.track.LegTrack;
+import shinline.metrics.view.SideView;
+
+/** Puts a set's result together: measures, faults, verdicts, trend, words. */
+final class SetMeasuring {
+  /** A short-range drive moves the hip at most this far (share of stature) and does not linger. */
+  private static final double SHORT_TRAVEL = 0.14;
+
+  private static final double SHORT_LOWERING_S = 0.8;
+  private static final double SHORT_DRIVE_S = 0.6;
+
+  /** Rear ankle this much above the front ankle (share of stature) rests on something. */
+  private static final double BENCH_RISE = 0.09;
+
+  /** Faults that mean form is going, in the order in which they are named. */
+  private static final List<FlagKind> FADING =
+      List.of(
+          FlagKind.LEAN_GROWS,
+          FlagKind.HIPS_FIRST,
+          FlagKind.BACK_ROUNDS,
+          FlagKind.BACK_ARCHES,
+          FlagKind.HINGE_SHIFT,
+          FlagKind.SHALLOW,
+          FlagKind.DRIVE_SLOW,
+          FlagKind.LOWERING_RUSHED,
+          FlagKind.HOLD_SKIPPED,
+          FlagKind.HEEL_RISE,
+          FlagKind.FOREFOOT_RISE,
+          FlagKind.REAR_PUSH,
+          FlagKind.WOBBLE);
+
+  private final LegTrack legs;
+  private final Body body;
+  private final Scale scale;
+  private final Vertical vertical;
+  private final double yawDeg;
+  private final AnalysisOptions options;
+  private final List<Rep> reps;
+
+  SetMeasuring(
+      LegTrack legs,
+      Body body,
+      Scale scale,
+      Vertical vertical,
+      double yawDeg,
+      AnalysisOptions options,
+      List<Rep> reps) {
+    this.legs = legs;
+    this.body = body;
+    this.scale = scale;
+    this.vertical = vertical;
+    this.yawDeg = yawDeg;
+    this.options = options;
+    this.reps = reps;
+  }
+
+  SetResult result() {
+    Target target = options.target();
+    RepMeasuring measuring =
+        new RepMeasuring(body, scale, IntervalModel.DEFAULT, vertical.sigmaDeg(), yawDeg, frameS());
+    EvidenceReading reading = new EvidenceReading(body, reps);
+    List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
+    List<List<FaultFinder.Fault>> faults =
+        new FaultFinder(FaultLimits.DEFAULT, target.tempo(), target.margin().s()).find(evidence);
+    RepJudge judge = new RepJudge(target, JudgeParameters.standard());
+    List<RepResult> results = new ArrayList<>();
+    List<RepJudgement> judgements = new ArrayList<>();
+    for (int k = 0; k < reps.size(); k++) {
+      Rep rep = reps.get(k);
+      Map<Measure, Reading> atBottom = measuring.atBottom(rep);
+      TempoReading tempo = measuring.tempo(rep);
+      boolean shortRange = shortRange(rep);
+      RepJudgement judgement = judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
+      judgements.add(judgement);
+      List<Flag> flags = new ArrayList<>();
+      faults.get(k).forEach(f -> flag(f).ifPresent(flags::add));
+      offTarget(judgement, atBottom, rep, target).ifPresent(flags::add);
+      results.add(
+          new RepResult(
+              k + 1,
+              rep.times().startS(),
+              rep.times().bottomStartS(),
+              rep.times().bottomS(),
+              rep.times().bottomEndS(),
+              rep.times().endS(),
+              tempo,
+              atBottom,
+              measuring.speed(rep, false),
+              measuring.speed(rep, true),
+              shortRange,
+              judgement.verdict(),
+              judgement.reasons(),
+              flags));
+    }
+    return new SetResult(
+        setUp(),
+        target,
+        results,
+        trend(results),
+        fading(results),
+        SetSentence.of(target, judgements),
+        SeriesReading.of(legs, body, scale, vertical.rollDeg(), reps));
+  }
+
+  private boolean shortRange(Rep rep) {
+    return rep.travel() / body.scale().staturePx() < SHORT_TRAVEL
+        && rep.tempo().loweringS() <= SHORT_LOWERING_S
+        && rep.tempo().driveS() <= SHORT_DRIVE_S;
+  }
+
+  private double frameS() {
+    double[] t = legs.timeS();
+    return t.length < 2 ? 0.1 : (t[t.length - 1] - t[0]) / (t.length - 1);
+  }
+
+  private Optional<Flag> flag(FaultFinder.Fault fault) {
+    double factor = 1;
+    MeasureUnit unit = fault.unit();
+    if (fault.shareOfStature()) {
+      // Without a scale a rise is told as a share of the athlete's own height.
+      factor = scale.cmPerPx().map(cm -> cm * body.scale().staturePx()).orElse(100.0);
+      unit = scale.cmPerPx().isPresent() ? MeasureUnit.CENTIMETRES : MeasureUnit.PERCENT;
+    }
+    return Optional.of(
+        new Flag(
+            fault.kind(),
+            fault.atS(),
+            frameAt(fault.atS()),
+            fault.value() * factor,
+            fault.limit() * factor,
+            unit,
+            fault.confidence()));
+  }
+
+  private Optional<Flag> offTarget(
+      RepJudgement judgement, Map<Measure, Reading> atBottom, Rep rep, Target target) {
+    if (target.shin().isEmpty()) {
+      return Optional.empty();
+    }
+    return ShinOffTarget.of(target.shin().get(), target.margin(), atBottom)
+        .map(
+            off ->
+                new Flag(
+                    FlagKind.SHIN_OFF_TARGET,
+                    rep.times().bottomS(),
+                    frameAt(rep.times().bottomS()),
+                    off.value(),
+                    off.limit(),
+                    off.unit(),
+                    off.confidence()));
+  }
+
+  private int frameAt(double timeS) {
+    double[] t = legs.timeS();
+    int best = 0;
+    for (int i = 1; i < t.length; i++) {
+      if (Math.abs(t[i] - timeS) < Math.abs(t[best] - timeS)) {
+        best = i;
+      }
+    }
+    return legs.frames()[best];
+  }
+
+  private SetUp setUp() {
+    List<String> warnings = new ArrayList<>();
+    if (yawDeg > SideView.WARNED_DEG) {
+      warnings.add(
+          "the camera looks about "
+              + Math.round(yawDeg)
+              + "° off a true side view: angles and distances are less sure");
+    }
+    if (legs.sideAgreement() < 0.75) {
+      warnings.add(
+          "left and right could be told apart only weakly: check that the front leg is the "
+              + legs.frontLeg().name().toLowerCase(java.util.Locale.ROOT));
+    }
+    if (legs.facing().agreement() < 0.65) {
+      warnings.add("the way the athlete faces is not clear from the clip");
+    }
+    return new SetUp(
+        legs.facing().side(),
+        legs.frontLeg(),
+        legs.frontLegNearCamera(),
+        rearFoot(),
+        vertical.rollDeg(),
+        vertical.source(),
+        Optional.of(yawDeg),
+        scale.cmPerPx(),
+        scale.source(),
+        warnings);
+  }
+
+  private SetUp.RearFoot rearFoot() {
+    return SeriesReading.rearFootRise(body) > BENCH_RISE
+        ? SetUp.RearFoot.BENCH
+        : SetUp.RearFoot.FLOOR;
+  }
+
+  private static Map<Measure, Double> trend(List<RepResult> reps) {
+    Map<Measure, Double> trend = new EnumMap<>(Measure.class);
+    for (Measure measure : Measure.values()) {
+      double n = 0;
+      double sx = 0;
+      double sy = 0;
+      double sxx = 0;
+      double sxy = 0;
+      for (RepResult rep : reps) {
+        Optional<Reading.Measured> m = rep.at(measure).measured();
+        if (m.isPresent()) {
+          n++;
+          sx += rep.rep();
+          sy += m.get().value();
+          sxx += (double) rep.rep() * rep.rep();
+          sxy += rep.rep() * m.get().value();
+        }
+      }
+      double d = n * sxx - sx * sx;
+      if (n >= 3 && d > 0) {
+        trend.put(measure, (n * sxy - sx * sy) / d);
+      }
+    }
+    return trend;
+  }
+
+  /** Form fades from the first rep after which no rep is free of faults of form. */
+  private static Optional<SetResult.Fading> fading(List<RepResult> reps) {
+    int from = reps.size();
+    while (from > 0
+        && reps.get(from - 1).flags().stream().anyMatch(f -> FADING.contains(f.kind()))) {
+      from--;
+    }
+    if (from == 0 || from == reps.size()) {
+      return Optional.empty();
+    }
+    List<Flag> flags = reps.get(from).flags();
+    return FADING.stream()
+        .filter(kind -> flags.stream().anyMatch(f -> f.kind() == kind))
+        .findFirst()
+        .map(
+            kind -> new SetResult.Fading(reps.get(0).rep() + fromRep(reps, kind), kind.jsonName()));
+  }
+
+  private static int fromRep(List<RepResult> reps, FlagKind kind) {
+    for (int k = 0; k < reps.size(); k++) {
+      if (reps.get(k).flags().stream().anyMatch(f -> f.kind() == kind)) {
+        return k;
+      }
+    }
+    return 0;
+  }
+}

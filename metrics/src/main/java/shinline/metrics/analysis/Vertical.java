@@ -1,0 +1,25 @@
+package shinline.metrics.analysis;
+
+import shinline.metrics.interval.IntervalModel;
+import shinline.metrics.result.SetUp.RollSource;
+
+/**
+ * Where up is.
+ *
+ * @param sigmaDeg standard deviation of {@code rollDeg}
+ */
+record Vertical(double rollDeg, double sigmaDeg, RollSource source) {
+
+  /** A coach who states the roll has read it off a level: half a degree either way. */
+  private static final double GIVEN_SIGMA_DEG = 0.25;
+
+  static Vertical of(AnalysisOptions options) {
+    if (options.givenRollDeg().isPresent()) {
+      return new Vertical(options.givenRollDeg().get(), GIVEN_SIGMA_DEG, RollSource.GIVEN);
+    }
+    return options
+        .backgroundRoll()
+        .map(r -> new Vertical(r.rollDeg(), r.plusMinusDeg() / 1.96, RollSource.BACKGROUND))
+        .orElse(new Vertical(0, IntervalModel.DEFAULT.unknownRollDeg(), RollSource.NONE));
+  }
+}

@@ -1,0 +1,49 @@
+package shinline.metrics.fault;
+
+import java.util.OptionalDouble;
+
+/**
+ * What the faults of one rep are read from. Lengths are shares of stature.
+ *
+ * @param leanTopDeg trunk lean before the rep
+ * @param leanBottomDeg trunk lean at the bottom
+ * @param leanGainDriveDeg most lean gained from the bottom during the first 70 % of the drive
+ * @param leanGainAtS when that was
+ * @param shinDeg shin angle at the bottom
+ * @param hipAhead mid-hip ahead of the front ankle at the bottom
+ * @param heelRise most the heel was above its standing level
+ * @param heelAtS when that was
+ * @param forefootRise most the toe was above its standing level
+ * @param forefootAtS when that was
+ * @param rearOpenDeg opening of the rear knee beyond that of the front knee early in the drive
+ * @param travel hip travel
+ * @param driveSpeed mean upward speed of the hip in the drive, statures a second
+ * @param wobble root mean square of quick to and fro in lowering and hold
+ * @param trunkShort share by which hip-to-shoulder is shorter at the bottom than at the top
+ * @param earAhead ear ahead of mid-shoulder at the bottom, along the line square to the trunk
+ */
+public record RepEvidence(
+    double startS,
+    double bottomStartS,
+    double bottomS,
+    double bottomEndS,
+    double endS,
+    double loweringS,
+    double holdS,
+    double driveS,
+    OptionalDouble leanTopDeg,
+    OptionalDouble leanBottomDeg,
+    OptionalDouble leanGainDriveDeg,
+    double leanGainAtS,
+    OptionalDouble shinDeg,
+    OptionalDouble hipAhead,
+    OptionalDouble heelRise,
+    double heelAtS,
+    OptionalDouble forefootRise,
+    double forefootAtS,
+    OptionalDouble rearOpenDeg,
+    double travel,
+    OptionalDouble driveSpeed,
+    OptionalDouble wobble,
+    OptionalDouble trunkShort,
+    OptionalDouble earAhead) {}
