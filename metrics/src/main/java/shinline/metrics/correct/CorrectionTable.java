@@ -44,7 +44,7 @@ public record CorrectionTable(
           new Offset(-0.02348, 0.00157),
           new Offset(-0.0082, 0.00346),
           new Offset(-0.02392, -0.00004),
-          new Offset(-0.00596, 0.0151),
+          new Offset(-0.00596, 0.0088),
           new Offset(-0.01187, -0.01115),
           new Offset(-0.01142, -0.00347));
 }

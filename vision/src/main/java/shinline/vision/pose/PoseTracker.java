@@ -15,14 +15,17 @@ public final class PoseTracker implements PoseEstimator {
   private final PersonDetector detector;
   private final LandmarkModel landmarks;
   private final int settlingPasses;
+  private final PoseOptions.Passes passes;
 
   private RegionFilter filter = new RegionFilter();
   private Optional<Region> next = Optional.empty();
+  private int looks;
 
   private PoseTracker(PoseModel model, PoseOptions options) {
     detector = PersonDetector.open(options.threads());
     landmarks = new LandmarkModel(model, options.threads());
     settlingPasses = options.settlingPasses();
+    passes = options.passes();
   }
 
   /** Loads the models; close the tracker to free their memory. */
@@ -33,7 +36,7 @@ public final class PoseTracker implements PoseEstimator {
   @Override
   public PoseSighting track(Mat bgrUpright, double timeS) {
     if (next.isPresent()) {
-      LandmarkModel.Pass pass = landmarks.run(bgrUpright, next.get(), Handedness.AS_FILMED);
+      LandmarkModel.Pass pass = landmarks.run(bgrUpright, next.get(), handedness());
       if (seen(pass)) {
         return accept(pass, timeS);
       }
@@ -44,6 +47,7 @@ public final class PoseTracker implements PoseEstimator {
       return new PoseSighting.NobodyFound(PoseSighting.Reason.NO_PERSON_DETECTED);
     }
     filter = new RegionFilter();
+    looks = 0;
     LandmarkModel.Pass pass =
         landmarks.run(bgrUpright, people.get(0).region(), Handedness.AS_FILMED);
     for (int i = 0; i < settlingPasses && seen(pass); i++) {
@@ -52,6 +56,13 @@ public final class PoseTracker implements PoseEstimator {
     return seen(pass)
         ? accept(pass, timeS)
         : new PoseSighting.NobodyFound(PoseSighting.Reason.NO_POSE_IN_REGION);
+  }
+
+  private Handedness handedness() {
+    looks++;
+    return passes == PoseOptions.Passes.ALTERNATING && looks % 2 == 1
+        ? Handedness.MIRRORED
+        : Handedness.AS_FILMED;
   }
 
   private static boolean seen(LandmarkModel.Pass pass) {

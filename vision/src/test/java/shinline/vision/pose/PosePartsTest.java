@@ -87,7 +87,8 @@ final class PosePartsTest {
   @Test
   void badParametersAreRefused() {
     assertThatThrownBy(() -> new Region(0, 0, 0, 0)).hasMessageContaining("size");
-    assertThatThrownBy(() -> new PoseOptions(3, 1)).hasMessageContaining("threads");
+    assertThatThrownBy(() -> new PoseOptions(3, 1, PoseOptions.Passes.AS_FILMED))
+        .hasMessageContaining("threads");
   }
 
   @Test
