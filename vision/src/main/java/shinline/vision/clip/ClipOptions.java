@@ -10,8 +10,10 @@ import java.util.OptionalDouble;
  *     1…2000
  * @param decodeThreads threads of the decoder; 1 by default, because the pose model needs the other
  *     cores and one thread keeps memory low. Range 1…64
+ * @param quarterTurnsMore clockwise quarter turns after those the file asks for, 0…3; for a file
+ *     whose own tag is wrong or missing, so that people stand on their heads or lie in it
  */
-public record ClipOptions(OptionalDouble captureFps, int decodeThreads) {
+public record ClipOptions(OptionalDouble captureFps, int decodeThreads, int quarterTurnsMore) {
 
   private static final double MAX_CAPTURE_FPS = 2000;
   private static final int MAX_DECODE_THREADS = 64;
@@ -28,6 +30,14 @@ public record ClipOptions(OptionalDouble captureFps, int decodeThreads) {
     if (decodeThreads < 1 || decodeThreads > MAX_DECODE_THREADS) {
       throw new IllegalArgumentException("decode threads must be 1 to 64, was " + decodeThreads);
     }
+    if (quarterTurnsMore < 0 || quarterTurnsMore > 3) {
+      throw new IllegalArgumentException("quarter turns must be 0 to 3, were " + quarterTurnsMore);
+    }
+  }
+
+  /** As the file asks to be shown. */
+  public ClipOptions(OptionalDouble captureFps, int decodeThreads) {
+    this(captureFps, decodeThreads, 0);
   }
 
   /** File times as they are, one decode thread. */
@@ -37,6 +47,12 @@ public record ClipOptions(OptionalDouble captureFps, int decodeThreads) {
 
   /** The same options for a clip filmed at {@code fps} frames a second. */
   public ClipOptions capturedAt(double fps) {
-    return new ClipOptions(OptionalDouble.of(fps), decodeThreads);
+    return new ClipOptions(OptionalDouble.of(fps), decodeThreads, quarterTurnsMore);
+  }
+
+  /** The same options with so many clockwise quarter turns more. */
+  public ClipOptions turnedMore(int quarterTurns) {
+    return new ClipOptions(
+        captureFps, decodeThreads, Math.floorMod(quarterTurnsMore + quarterTurns, 4));
   }
 }

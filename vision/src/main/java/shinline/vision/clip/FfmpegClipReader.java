@@ -186,7 +186,7 @@ public final class FfmpegClipReader implements ClipReader {
       }
     }
     double secondsPerTick = ratio(stream.time_base()) / factor;
-    Orientation orientation = orientation(stored);
+    Orientation orientation = orientation(stored).turnedMore(options.quarterTurnsMore());
     Promise promise = promise(format, stream, secondsPerTick, factor);
     ClipInfo info =
         new ClipInfo(

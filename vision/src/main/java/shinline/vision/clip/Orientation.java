@@ -34,6 +34,11 @@ record Orientation(int quarterTurns, boolean mirrored) {
     return new Orientation(quarterTurns, mirrored);
   }
 
+  /** This orientation followed by more clockwise quarter turns. */
+  Orientation turnedMore(int more) {
+    return new Orientation(Math.floorMod(quarterTurns + more, 4), mirrored);
+  }
+
   boolean isUpright() {
     return quarterTurns == 0 && !mirrored;
   }

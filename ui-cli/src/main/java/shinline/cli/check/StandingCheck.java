@@ -1,0 +1,62 @@
+package shinline.cli.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import shinline.vision.pose.BodyLandmark;
+import shinline.vision.pose.Keypoint;
+import shinline.vision.pose.PoseSighting;
+
+/**
+ * Notices a clip whose rotation tag is wrong or missing: the athlete stands on the head or lies.
+ * The first looks decide; nobody does split squats that way.
+ */
+final class StandingCheck {
+  /** Looks that decide, and how many of them must agree. */
+  private static final int LOOKS = 8;
+
+  private static final double AGREE = 0.75;
+
+  private final List<Integer> turns = new ArrayList<>();
+
+  /** Adds a look; empty until decided, then the clockwise quarter turns that are missing, 0…3. */
+  OptionalInt look(PoseSighting sighting) {
+    if (turns.size() >= LOOKS) {
+      return OptionalInt.empty();
+    }
+    if (sighting instanceof PoseSighting.Found found) {
+      turns.add(missingTurns(found));
+    }
+    if (turns.size() < LOOKS) {
+      return OptionalInt.empty();
+    }
+    int most = 0;
+    for (int quarter = 1; quarter < 4; quarter++) {
+      most = count(quarter) > count(most) ? quarter : most;
+    }
+    return OptionalInt.of(count(most) >= AGREE * LOOKS ? most : 0);
+  }
+
+  private long count(int quarter) {
+    return turns.stream().filter(t -> t == quarter).count();
+  }
+
+  private static int missingTurns(PoseSighting.Found found) {
+    double x =
+        middle(found, BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_SHOULDER, true)
+            - middle(found, BodyLandmark.LEFT_ANKLE, BodyLandmark.RIGHT_ANKLE, true);
+    double y =
+        middle(found, BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_SHOULDER, false)
+            - middle(found, BodyLandmark.LEFT_ANKLE, BodyLandmark.RIGHT_ANKLE, false);
+    // y is down in the picture: the head of someone upright is at negative y.
+    double clockwiseFromUp = Math.toDegrees(Math.atan2(x, -y));
+    return (int) Math.floorMod(-Math.round(clockwiseFromUp / 90), 4L);
+  }
+
+  private static double middle(
+      PoseSighting.Found found, BodyLandmark a, BodyLandmark b, boolean x) {
+    Keypoint p = found.at(a);
+    Keypoint q = found.at(b);
+    return x ? (p.x() + q.x()) / 2 : (p.y() + q.y()) / 2;
+  }
+}
