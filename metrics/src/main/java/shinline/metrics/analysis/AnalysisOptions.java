@@ -12,6 +12,7 @@ import shinline.metrics.target.Target;
  * @param givenRollDeg turn of the camera the coach states, + when the picture must be turned
  *     counter-clockwise to stand upright
  * @param backgroundRoll turn found from the background's straight lines
+ * @param grade how good the pose model's points are
  */
 public record AnalysisOptions(
     Optional<Double> athleteHeightM,
@@ -19,7 +20,25 @@ public record AnalysisOptions(
     Optional<Disc> disc,
     Optional<Double> givenRollDeg,
     Optional<BackgroundRoll> backgroundRoll,
-    Target target) {
+    Target target,
+    PoseGrade grade) {
+
+  /** For points of the fine grade. */
+  public AnalysisOptions(
+      Optional<Double> athleteHeightM,
+      Optional<Double> benchHeightM,
+      Optional<Disc> disc,
+      Optional<Double> givenRollDeg,
+      Optional<BackgroundRoll> backgroundRoll,
+      Target target) {
+    this(athleteHeightM, benchHeightM, disc, givenRollDeg, backgroundRoll, target, PoseGrade.FINE);
+  }
+
+  /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */
+  public enum PoseGrade {
+    FINE,
+    COARSE
+  }
 
   /**
    * @param diameterM true diameter, metres

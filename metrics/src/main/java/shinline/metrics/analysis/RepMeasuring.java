@@ -26,7 +26,7 @@ final class RepMeasuring {
   /** An edge is found to about a frame, and the level it crosses to a share of the travel. */
   private static final double EDGE_FRAMES = 0.5;
 
-  private static final double LEVEL_SHARE = 0.012;
+  private static final double LEVEL_SHARE = 0.017;
 
   private final Body body;
   private final Scale scale;

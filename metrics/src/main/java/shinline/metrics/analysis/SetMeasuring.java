@@ -39,6 +39,9 @@ final class SetMeasuring {
   /** Rear ankle this much above the front ankle (share of stature) rests on something. */
   private static final double BENCH_RISE = 0.09;
 
+  /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
+  private static final double LEAST_TOLD_YAW_DEG = 15;
+
   /** Faults that mean form is going, in the order in which they are named. */
   private static final List<FlagKind> FADING =
       List.of(
@@ -83,12 +86,17 @@ final class SetMeasuring {
 
   SetResult result() {
     Target target = options.target();
+    boolean coarse = options.grade() == AnalysisOptions.PoseGrade.COARSE;
     RepMeasuring measuring =
         new RepMeasuring(body, scale, IntervalModel.DEFAULT, vertical.sigmaDeg(), yawDeg, frameS());
     EvidenceReading reading = new EvidenceReading(body, reps);
     List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
     List<List<FaultFinder.Fault>> faults =
-        new FaultFinder(FaultLimits.DEFAULT, target.tempo(), target.margin().s()).find(evidence);
+        new FaultFinder(
+                coarse ? FaultLimits.DEFAULT.coarser() : FaultLimits.DEFAULT,
+                target.tempo(),
+                target.margin().s())
+            .find(evidence);
     RepJudge judge = new RepJudge(target, JudgeParameters.standard());
     List<RepResult> results = new ArrayList<>();
     List<RepJudgement> judgements = new ArrayList<>();
@@ -211,7 +219,7 @@ final class SetMeasuring {
         rearFoot(),
         vertical.rollDeg(),
         vertical.source(),
-        Optional.of(yawDeg),
+        yawDeg >= LEAST_TOLD_YAW_DEG ? Optional.of(yawDeg) : Optional.empty(),
         scale.cmPerPx(),
         scale.source(),
         warnings);

@@ -47,4 +47,29 @@ public record FaultLimits(
       new FaultLimits(
           3.5, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.04,
           0.015);
+
+  /**
+   * For points of a smaller model: it lifts the heel of a clean rep by up to 5 cm, so rises of the
+   * foot are told only where nothing else could be meant.
+   */
+  public FaultLimits coarser() {
+    return new FaultLimits(
+        leanGrowthDeg + 1.5,
+        leanChangeDeg,
+        hipsFirstDeg + 2,
+        hingeDeg + 2,
+        hipBackShare,
+        3.2 * heelRiseShare,
+        3.2 * forefootRiseShare,
+        rearPushDeg + 4,
+        shallowShare,
+        rushedShare,
+        rushedS,
+        holdShare,
+        realHoldS,
+        driveShare,
+        1.5 * wobbleShare,
+        roundShare + 0.01,
+        earShare);
+  }
 }

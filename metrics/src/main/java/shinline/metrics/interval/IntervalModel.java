@@ -1,5 +1,6 @@
 package shinline.metrics.interval;
 
+import java.util.EnumMap;
 import java.util.Map;
 import shinline.metrics.result.Measure;
 
@@ -30,9 +31,9 @@ public record IntervalModel(
       new IntervalModel(
           Map.of(
               Measure.SHIN, 0.95,
-              Measure.KNEE_PAST_TOE, 1.05,
+              Measure.KNEE_PAST_TOE, 0.85,
               Measure.KNEE_PAST_TOE_FOOT, 4.0,
-              Measure.TRUNK_LEAN, 1.75,
+              Measure.TRUNK_LEAN, 1.65,
               Measure.THIGH, 1.75,
               Measure.KNEE_FLEXION, 2.5,
               Measure.HIP_FLEXION, 2.5,
@@ -42,6 +43,16 @@ public record IntervalModel(
           0.5,
           0.012,
           1.0);
+
+  /**
+   * The same for points of a smaller model, whose errors are about twice as large (from truth
+   * clips).
+   */
+  public IntervalModel coarser() {
+    EnumMap<Measure, Double> wider = new EnumMap<>(Measure.class);
+    systematic.forEach((measure, sigma) -> wider.put(measure, 1.8 * sigma));
+    return new IntervalModel(wider, unknownRollDeg, scaleShare, doubtFactor);
+  }
 
   /**
    * @param rollDeg standard deviation of the vertical, degrees; for measures against the vertical
