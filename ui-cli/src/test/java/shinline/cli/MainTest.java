@@ -1,0 +1,178 @@
+package shinline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import shinline.cli.check.CheckOptions;
+import shinline.cli.check.ClipReport;
+import shinline.cli.check.ModelChoice;
+import shinline.cli.text.Paint;
+import shinline.cli.text.Typography;
+import shinline.metrics.target.ShinPreset;
+import shinline.metrics.target.Target;
+
+/** The command line over a checker that answers by the clip's name. */
+class MainTest {
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private final List<CheckOptions> asked = new ArrayList<>();
+
+  private int run(String... args) {
+    Surroundings surroundings =
+        new Surroundings(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            Typography.RICH,
+            Paint.NONE,
+            Surroundings.Watched.PIPE);
+    return new Main(
+            surroundings,
+            (clip, options, progress) -> {
+              asked.add(options);
+              String name = clip.getFileName().toString();
+              if (name.startsWith("good")) {
+                return Sets.measured(name);
+              }
+              if (name.startsWith("empty")) {
+                return Sets.notMeasured(name);
+              }
+              if (name.startsWith("bug")) {
+                throw new IllegalStateException("a fault of ours");
+              }
+              return new ClipReport.Unreadable(name, "it is text", "give a video");
+            })
+        .run(args);
+  }
+
+  @Test
+  void optionsReachTheWork() {
+    int code =
+        run(
+            "check",
+            "good.mp4",
+            "--height",
+            "5ft10in",
+            "--bench",
+            "43cm",
+            "--roll",
+            "-1.5",
+            "--capture-fps",
+            "240",
+            "--model",
+            "heavy",
+            "--target",
+            "over-toe");
+    assertThat(code).isZero();
+    CheckOptions options = asked.get(0);
+    assertThat(options.analysis().athleteHeightM()).contains(1.778);
+    assertThat(options.analysis().benchHeightM()).contains(0.43);
+    assertThat(options.analysis().givenRollDeg()).contains(-1.5);
+    assertThat(options.analysis().target()).isEqualTo(Target.preset(ShinPreset.OVER_TOE));
+    assertThat(options.captureFps()).hasValue(240);
+    assertThat(options.model()).isEqualTo(ModelChoice.HEAVY);
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString()).contains("not a diagnosis");
+  }
+
+  @Test
+  void oneBadClipDoesNotStopTheRestAndTheWorstCodeWins() {
+    assertThat(run("check", "text.mp4", "empty.mp4", "good.mp4")).isEqualTo(3);
+    assertThat(asked).hasSize(3);
+    assertThat(out.toString()).contains("One of two reps was on target.");
+    assertThat(err.toString()).contains("text.mp4", "It is text.", "Give a video.", "empty.mp4");
+    assertThat(run("check", "good.mp4", "empty.mp4")).isEqualTo(4);
+  }
+
+  @Test
+  void aFaultOfOursIsSaidWithoutATraceAndTheRestGoesOn() {
+    assertThat(run("check", "bug.mp4", "good.mp4")).isEqualTo(70);
+    assertThat(err.toString()).contains("bug.mp4", "a fault of ours").doesNotContain("\tat ");
+    assertThat(out.toString()).contains("One of two reps was on target.");
+  }
+
+  @Test
+  void outWritesBothFilesForEachClip() throws IOException {
+    Path to = folder.resolve("new/results");
+    assertThat(run("check", "good1.mp4", "empty.mov", "text.mp4", "--out", to.toString()))
+        .isEqualTo(3);
+    assertThat(Files.list(to).map(p -> p.getFileName().toString()))
+        .containsExactlyInAnyOrder("good1.json", "good1.csv", "empty.json", "empty.csv");
+    assertThat(ResultSchema.complaints(Files.readString(to.resolve("good1.json")))).isEmpty();
+    assertThat(ResultSchema.complaints(Files.readString(to.resolve("empty.json")))).isEmpty();
+    assertThat(Files.readAllLines(to.resolve("empty.csv"))).hasSize(1);
+  }
+
+  @Test
+  void theSameRunTwiceWritesTheSameBytes() throws IOException {
+    Path json = folder.resolve("a.json");
+    run("check", "good.mp4", "--json", json.toString());
+    byte[] first = Files.readAllBytes(json);
+    run("check", "good.mp4", "--json", json.toString());
+    assertThat(Files.readAllBytes(json)).isEqualTo(first);
+  }
+
+  @Test
+  void singleFilesAreRefusedForSeveralClips() {
+    assertThat(run("check", "good1.mp4", "good2.mp4", "--json", "x.json")).isEqualTo(2);
+    assertThat(err.toString()).contains("--out FOLDER");
+    assertThat(asked).isEmpty();
+  }
+
+  @Test
+  void twoClipsOfOneNameAreRefusedForOneFolder() {
+    assertThat(run("check", "a/good.mp4", "b/good.mov", "--out", folder.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("good.json");
+    assertThat(asked).isEmpty();
+  }
+
+  @Test
+  void aResultNeverOverwritesAClip() throws IOException {
+    Path clip = folder.resolve("good.mp4");
+    Files.writeString(clip, "film");
+    assertThat(run("check", clip.toString(), "--json", clip.toString())).isEqualTo(2);
+    assertThat(clip).hasContent("film");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--height 178", "--height 99cm", "--height 251cm", "--height 9ft", "--bench 9cm",
+        "--bench 101cm", "--roll 46", "--roll NaN", "--capture-fps 0", "--model huge",
+        "--target sideways", "--units stone", "--frobnicate", "--json"
+      })
+  void wrongUseIsTwo(String words) {
+    List<String> args = new ArrayList<>(List.of("check", "good.mp4"));
+    args.addAll(List.of(words.split(" ")));
+    assertThat(run(args.toArray(String[]::new))).isEqualTo(2);
+    assertThat(err.toString()).startsWith("shinline: ").contains("--help");
+    assertThat(err.toString()).contains(words.split(" ")[0]);
+    assertThat(asked).isEmpty();
+  }
+
+  @Test
+  void noClipAndNoCommandAreTwo() {
+    assertThat(run("check")).isEqualTo(2);
+    assertThat(run()).isEqualTo(2);
+    assertThat(run("measure")).isEqualTo(2);
+  }
+
+  @Test
+  void colourIsForTerminalsThatWantIt() {
+    assertThat(Main.wantsColour(Map.of("TERM", "xterm"))).isTrue();
+    assertThat(Main.wantsColour(Map.of("TERM", "dumb"))).isFalse();
+    assertThat(Main.wantsColour(Map.of("NO_COLOR", "1"))).isFalse();
+  }
+}

@@ -1,0 +1,111 @@
+package shinline.cli;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shinline.cli.check.ClipFacts;
+import shinline.cli.check.ClipReport;
+import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SeriesTable;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
+import shinline.metrics.result.TempoReading;
+import shinline.metrics.result.Verdict;
+import shinline.metrics.target.ShinPreset;
+import shinline.metrics.target.Target;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.Side;
+
+/** Made-up results with known numbers. */
+public final class Sets {
+  private Sets() {}
+
+  public static ClipFacts facts(String fileName) {
+    return new ClipFacts(
+        fileName, "0123456789abcdef".repeat(4), 960, 540, 90, 767, 25.5666, 30, false, "full");
+  }
+
+  /** One clean rep, and one with gaps and a flag. */
+  public static ClipReport.Measured measured(String fileName) {
+    SetUp setUp =
+        new SetUp(
+            Side.RIGHT,
+            Side.LEFT,
+            false,
+            SetUp.RearFoot.BENCH,
+            -1.26,
+            SetUp.RollSource.BACKGROUND,
+            Optional.of(4.0),
+            Optional.of(0.4567891),
+            SetUp.ScaleSource.HEIGHT,
+            List.of("the front leg is the far one, so values are less sure"));
+    SetResult set =
+        new SetResult(
+            setUp,
+            Target.preset(ShinPreset.PAST_TOE),
+            List.of(
+                rep(1, Reading.of(12.3456, 1.2)), rep(2, Reading.missing("hidden by the bench"))),
+            Map.of(Measure.TRUNK_LEAN, 1.5),
+            Optional.of(new SetResult.Fading(2, "trunk lean")),
+            "One of two reps was on target.",
+            series());
+    return new ClipReport.Measured(facts(fileName), set, List.of("the clip ends early"));
+  }
+
+  public static ClipReport.NotMeasured notMeasured(String fileName) {
+    return new ClipReport.NotMeasured(
+        facts(fileName),
+        Target.none(),
+        new AnalysisOutcome.NotMeasured(
+            AnalysisOutcome.Kind.NOT_SIDE_VIEW, "the camera stands in front", "film from the side"),
+        List.of());
+  }
+
+  private static RepResult rep(int number, Reading rearKnee) {
+    Map<Measure, Reading> atBottom = new EnumMap<>(Measure.class);
+    for (Measure measure : Measure.values()) {
+      atBottom.put(measure, Reading.of(-0.0001, 0.5));
+    }
+    atBottom.put(Measure.KNEE_PAST_TOE, Reading.of(5.08, 2.54));
+    atBottom.put(Measure.REAR_KNEE_HEIGHT, rearKnee);
+    boolean clean = number == 1;
+    return new RepResult(
+        number,
+        1 + number,
+        3,
+        3.5,
+        4,
+        5,
+        new TempoReading(
+            Reading.of(3, 0.1),
+            Reading.of(1, 0.1),
+            Reading.of(0.75, 0.1),
+            Reading.missing("the clip ends before the next rep")),
+        atBottom,
+        Reading.of(0.5, 0.02),
+        Reading.of(0.9, 0.05),
+        false,
+        clean ? Verdict.HIT : Verdict.MISS,
+        clean ? List.of() : List.of("the heel left the floor"),
+        clean
+            ? List.of()
+            : List.of(
+                new Flag(FlagKind.HEEL_RISE, 3.2, 96, 2.54, 1, MeasureUnit.CENTIMETRES, 0.9)));
+  }
+
+  private static SeriesTable series() {
+    double nan = Double.NaN;
+    return new SeriesTable(
+        new int[] {0, 1},
+        new double[] {0, 0.0333333},
+        Map.of(SeriesTable.Column.SHIN, new double[] {1.23456, nan}),
+        Map.of(BodyPoint.FRONT_KNEE, new double[][] {{100.5, nan}, {39, nan}, {0.98765, nan}}));
+  }
+}

@@ -1,0 +1,54 @@
+package shinline.cli.crossing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import shinline.metrics.track.RawPoint;
+import shinline.metrics.track.RawPose;
+import shinline.metrics.track.RawSighting;
+import shinline.metrics.track.RawTrack;
+import shinline.vision.pose.BodyLandmark;
+import shinline.vision.pose.Keypoint;
+import shinline.vision.pose.PoseSighting;
+import shinline.vision.pose.Region;
+
+class TrackCrossingTest {
+  private static RawTrack track() {
+    Map<BodyLandmark, Keypoint> keypoints = new EnumMap<>(BodyLandmark.class);
+    for (BodyLandmark landmark : BodyLandmark.values()) {
+      keypoints.put(landmark, new Keypoint(landmark.ordinal(), 0, 0, 0.5, 0.5));
+    }
+    keypoints.put(BodyLandmark.LEFT_FOOT_INDEX, new Keypoint(10, 99, 0, 0.8, 0.5));
+    TrackCrossing crossing = new TrackCrossing(200, 100);
+    crossing.add(3, 0.1, new PoseSighting.Found(keypoints, 0.9, new Region(100, 50, 200, 0)));
+    crossing.add(4, 0.2, new PoseSighting.NobodyFound(PoseSighting.Reason.NO_PERSON_DETECTED));
+    return crossing.track();
+  }
+
+  @Test
+  void theBottomRowOfThePictureIsZeroAndTheTopRowIsHeightLessOne() {
+    RawPose pose = track().poses().get(0);
+    assertThat(pose.at(RawPoint.LEFT_TOE)).contains(new RawSighting(10, 0, 0.4));
+    assertThat(pose.at(RawPoint.NOSE)).contains(new RawSighting(0, 99, 0.25));
+  }
+
+  @Test
+  void sidesStayTheModelsOwn() {
+    RawPose pose = track().poses().get(0);
+    assertThat(pose.at(RawPoint.RIGHT_KNEE).orElseThrow().x())
+        .isEqualTo(BodyLandmark.RIGHT_KNEE.ordinal());
+    assertThat(pose.at(RawPoint.RIGHT_TOE).orElseThrow().x())
+        .isEqualTo(BodyLandmark.RIGHT_FOOT_INDEX.ordinal());
+    assertThat(pose.points()).containsOnlyKeys(RawPoint.values());
+  }
+
+  @Test
+  void aFrameWithNobodyIsKept() {
+    RawPose pose = track().poses().get(1);
+    assertThat(pose.nobody()).isTrue();
+    assertThat(pose.frame()).isEqualTo(4);
+    assertThat(pose.timeS()).isEqualTo(0.2);
+  }
+}
