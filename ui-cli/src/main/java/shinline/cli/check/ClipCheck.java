@@ -1,12 +1,171 @@
 package shinline.cli.check;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import shinline.cli.crossing.TrackCrossing;
+import shinline.metrics.analysis.SetAnalysis;
+import shinline.vision.clip.Clip;
+import shinline.vision.clip.ClipEnding;
+import shinline.vision.clip.ClipInfo;
+import shinline.vision.clip.ClipOptions;
+import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.Frame;
+import shinline.vision.pose.PoseEstimator;
+import shinline.vision.pose.PoseModel;
+import shinline.vision.pose.PoseOptions;
+import shinline.vision.pose.PoseTracker;
 
-/** Opens a clip, follows the athlete through every frame, and measures the set. */
+/**
+ * Opens a clip, follows the athlete through every frame, and measures the set. The reader decodes
+ * ahead on its own thread while the pose model works here, and frames are not kept: memory does not
+ * grow with the clip's length but for the points of each frame.
+ */
 public final class ClipCheck implements ClipChecker {
+  /** Below this, a quick drive lies between too few frames to time it (common practice). */
+  private static final double LEAST_FPS = 24;
+
+  private final ClipReader reader;
+
+  public ClipCheck() {
+    this(ClipReader.standard());
+  }
+
+  ClipCheck(ClipReader reader) {
+    this.reader = reader;
+  }
+
   @Override
   public ClipReport check(Path clip, CheckOptions options, Progress progress) {
-    return new ClipReport.Unreadable(
-        String.valueOf(clip.getFileName()), "reading clips is not built yet", "wait");
+    String name = String.valueOf(clip.getFileName());
+    ClipOptions how = new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads());
+    return reader
+        .open(clip, how)
+        .fold(
+            opened -> {
+              try (Clip open = opened.clip()) {
+                return read(open, clip, name, options, progress);
+              }
+            },
+            refused -> new ClipReport.Unreadable(name, refused.reason(), refused.advice()));
+  }
+
+  private static ClipReport read(
+      Clip clip, Path file, String name, CheckOptions options, Progress progress) {
+    ClipInfo info = clip.info();
+    TrackCrossing crossing = new TrackCrossing(info.widthPx(), info.heightPx());
+    FrameTimes times = new FrameTimes();
+    List<String> warnings = new ArrayList<>();
+    try (PoseEstimator pose = PoseTracker.open(model(options.model()), PoseOptions.DEFAULT);
+        CompanyWatch company = new CompanyWatch(info.expectedFrames())) {
+      for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+        Frame frame = next.get();
+        crossing.add(frame.index(), frame.timeS(), pose.track(frame.image(), frame.timeS()));
+        company.frame(frame.index(), frame.image());
+        times.add(frame.timeS());
+        progress.frames(times.count(), info.expectedFrames());
+      }
+      company.warning().ifPresent(warnings::add);
+    }
+    ClipEnding ending = clip.ending();
+    if (ending instanceof ClipEnding.Stopped stopped) {
+      return new ClipReport.Unreadable(name, stopped.reason(), stopped.advice());
+    }
+    if (times.count() == 0) {
+      return new ClipReport.Unreadable(
+          name, "no picture in it can be decoded", "copy it again from the phone");
+    }
+    damage(ending).ifPresent(w -> warnings.add(0, w));
+    if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "the clip has only %.0f frames a second, so times and speeds are coarse: film with"
+                  + " 30 or more",
+              times.medianFps()));
+    }
+    info.slowMotionHint()
+        .ifPresent(
+            fps ->
+                warnings.add(
+                    String.format(
+                        Locale.ROOT,
+                        "the clip says it was filmed at %.0f frames a second and plays slower than"
+                            + " life: give --capture-fps %.0f for true times",
+                        fps,
+                        fps)));
+    String sha256;
+    try {
+      sha256 = sha256(file);
+    } catch (IOException e) {
+      return new ClipReport.Unreadable(
+          name, "the file went away while it was read", "check the disk or card it is on");
+    }
+    ClipFacts facts =
+        new ClipFacts(
+            name,
+            sha256,
+            info.widthPx(),
+            info.heightPx(),
+            info.rotationDeg(),
+            times.count(),
+            times.durationS(),
+            times.medianFps(),
+            times.variable(),
+            options.model().word());
+    return SetAnalysis.of(crossing.track(), options.analysis())
+        .fold(
+            measured -> new ClipReport.Measured(facts, measured.set(), warnings),
+            not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
+  }
+
+  private static Optional<String> damage(ClipEnding ending) {
+    return ending.fold(
+        complete -> Optional.empty(),
+        early ->
+            Optional.of(
+                String.format(
+                    Locale.ROOT,
+                    "the clip ends early: %.1f of %.1f s could be read, so reps may be missing;"
+                        + " copy it again from the phone",
+                    early.secondsRead(),
+                    early.secondsExpected())),
+        damaged ->
+            Optional.of(
+                "the clip is damaged: "
+                    + Math.max(0, damaged.framesExpected() - damaged.framesRead())
+                    + " of "
+                    + damaged.framesExpected()
+                    + " pictures could not be read, and reps there are in doubt; copy it again"
+                    + " from the phone"),
+        stopped -> Optional.of(stopped.reason()));
+  }
+
+  private static PoseModel model(ModelChoice choice) {
+    return switch (choice) {
+      case FULL -> PoseModel.FULL;
+      case HEAVY -> PoseModel.HEAVY;
+    };
+  }
+
+  private static String sha256(Path file) throws IOException {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+        in.transferTo(java.io.OutputStream.nullOutputStream());
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 }

@@ -1,0 +1,225 @@
+package shinline.cli.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bytedeco.opencv.opencv_core.Mat;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import shinline.cli.Main;
+import shinline.cli.ResultSchema;
+
+/** The command as a process, fed with what a coach's folder may hold. */
+class BadInputTest {
+  /** What the process left behind. */
+  private record Ran(int code, String out, String err) {
+    String all() {
+      return out + err;
+    }
+  }
+
+  @TempDir Path folder;
+
+  private Ran check(String... words) throws IOException, InterruptedException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "check"));
+    command.addAll(List.of(words));
+    Path out = Files.createTempFile("out", ".txt");
+    Path err = Files.createTempFile("err", ".txt");
+    int code =
+        new ProcessBuilder(command)
+            .directory(folder.toFile())
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .start()
+            .waitFor();
+    Ran ran =
+        new Ran(
+            code,
+            Files.readString(out, StandardCharsets.UTF_8),
+            Files.readString(err, StandardCharsets.UTF_8));
+    Files.delete(out);
+    Files.delete(err);
+    assertThat(ran.all()).doesNotContain("Exception").doesNotContain("\tat ");
+    try (var files = Files.walk(folder)) {
+      assertThat(files.map(p -> p.getFileName().toString())).noneMatch(n -> n.endsWith(".part"));
+    }
+    return ran;
+  }
+
+  /** A clip that cannot be read: code 3, its name, what is wrong, what to do, and no file. */
+  private void unreadable(String clip, String reason) throws IOException, InterruptedException {
+    Ran ran = check(clip, "--json", "result.json");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).contains(clip).containsIgnoringCase(reason).contains("What to do: ");
+    assertThat(folder.resolve("result.json")).doesNotExist();
+  }
+
+  /** A clip without a set: code 4, its name, what is wrong, what to do, all of it in the JSON. */
+  private Ran notMeasured(String clip) throws IOException, InterruptedException {
+    Ran ran = check(clip, "--json", "result.json", "--series", "series.csv");
+    assertThat(ran.code()).isEqualTo(4);
+    assertThat(ran.err()).contains(clip, "Not measured: ", "What to do: ");
+    String json = Files.readString(folder.resolve("result.json"));
+    assertThat(ResultSchema.complaints(json)).isEmpty();
+    assertThat(json).contains("\"notMeasured\"");
+    assertThat(Files.readAllLines(folder.resolve("series.csv"))).hasSize(1);
+    return ran;
+  }
+
+  @Test
+  void missingFile() throws Exception {
+    unreadable("nowhere.mp4", "no such file");
+  }
+
+  @Test
+  void folderInsteadOfClip() throws Exception {
+    Files.createDirectory(folder.resolve("clips"));
+    unreadable("clips", "folder");
+  }
+
+  @Test
+  void emptyFile() throws Exception {
+    Files.createFile(folder.resolve("empty.mp4"));
+    unreadable("empty.mp4", "empty");
+  }
+
+  @Test
+  void textNamedMp4() throws Exception {
+    Files.writeString(folder.resolve("notes.mp4"), "Monday: 3 sets of 8\n".repeat(50));
+    unreadable("notes.mp4", "text");
+  }
+
+  @Test
+  void audioOnly() throws Exception {
+    Films.sound(folder.resolve("voice.mp4"));
+    unreadable("voice.mp4", "sound");
+  }
+
+  @Test
+  void truncatedBeforeTheIndex() throws Exception {
+    Path clip = folder.resolve("cut.mp4");
+    Films.still(clip, Films.athlete(), 30, Films.Index.LAST);
+    Films.cut(clip, 0.6);
+    unreadable("cut.mp4", "cut off");
+  }
+
+  @Test
+  void truncatedAfterTheIndex() throws Exception {
+    Path clip = folder.resolve("cut.mp4");
+    Films.still(clip, Films.noise(320, 240), 60, Films.Index.FIRST);
+    Films.cut(clip, 0.6);
+    assertThat(notMeasured("cut.mp4").err()).contains("ends early");
+  }
+
+  @Test
+  void damagedMiddle() throws Exception {
+    Path clip = folder.resolve("damaged.mp4");
+    Films.still(clip, Films.noise(320, 240), 60, Films.Index.LAST);
+    Films.damage(clip, 0.4, 0.5);
+    assertThat(notMeasured("damaged.mp4").err()).contains("damaged");
+  }
+
+  @Test
+  void nobodyInIt() throws Exception {
+    Films.still(folder.resolve("noise.mp4"), Films.noise(320, 240), 30, Films.Index.LAST);
+    notMeasured("noise.mp4");
+  }
+
+  @Test
+  void standingStill() throws Exception {
+    Films.still(folder.resolve("still.mp4"), Films.athlete(), 60, Films.Index.LAST);
+    notMeasured("still.mp4");
+  }
+
+  @Test
+  void twoPeople() throws Exception {
+    Films.still(folder.resolve("two.mp4"), Films.twoAthletes(), 30, Films.Index.LAST);
+    assertThat(notMeasured("two.mp4").err()).contains("more than one person");
+  }
+
+  @Test
+  void onePersonIsNotTwo() throws Exception {
+    Films.still(folder.resolve("one.mp4"), Films.athlete(), 30, Films.Index.LAST);
+    assertThat(notMeasured("one.mp4").err()).doesNotContain("more than one person");
+  }
+
+  @Test
+  void fiveFrames() throws Exception {
+    Films.still(folder.resolve("five.mp4"), Films.athlete(), 5, Films.Index.LAST);
+    notMeasured("five.mp4");
+  }
+
+  @Test
+  void sixteenPixels() throws Exception {
+    Mat picture = Films.noise(16, 16);
+    Films.still(folder.resolve("tiny.mp4"), picture, 30, Films.Index.LAST);
+    notMeasured("tiny.mp4");
+  }
+
+  @Test
+  void aBadClipDoesNotStopTheNext() throws Exception {
+    Films.still(folder.resolve("tiny.mp4"), Films.noise(16, 16), 10, Films.Index.LAST);
+    Ran ran = check("nowhere.mp4", "tiny.mp4", "--out", "results");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).contains("nowhere.mp4", "tiny.mp4");
+    assertThat(folder.resolve("results/tiny.json")).exists();
+    assertThat(folder.resolve("results/nowhere.json")).doesNotExist();
+  }
+
+  @Test
+  void outputInAPlaceThatCannotBe() throws Exception {
+    Files.writeString(folder.resolve("file"), "mine");
+    Ran ran = check("nowhere.mp4", "--out", "file/results");
+    assertThat(ran.code()).isEqualTo(2);
+    // Said before the clip is looked at.
+    assertThat(ran.err()).contains("file").doesNotContain("nowhere.mp4");
+    assertThat(folder.resolve("file")).hasContent("mine");
+  }
+
+  @Test
+  void outputThatMayNotBeWritten() throws Exception {
+    Path locked = Files.createDirectory(folder.resolve("locked"));
+    assumeTrue(
+        locked.toFile().setWritable(false) && !Files.isWritable(locked),
+        "this user may write everywhere");
+    Ran ran = check("nowhere.mp4", "--out", "locked");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).contains("locked", "may not be written");
+  }
+
+  @Test
+  void fullDisk() throws Exception {
+    Path full = Path.of("/dev/full");
+    assumeTrue(Files.exists(full), "this system has no device that is always full");
+    Films.still(folder.resolve("tiny.mp4"), Films.noise(16, 16), 10, Films.Index.LAST);
+    Ran ran = check("tiny.mp4", "--json", full.toString());
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).contains("cannot write /dev/full").containsIgnoringCase("no space");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--frobnicate", "--height=3m", "--height=178", "--height=0cm"})
+  void wrongUse(String option) throws Exception {
+    Ran ran = check("nowhere.mp4", option, "--json", "result.json");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).startsWith("shinline: ").contains("--help");
+    assertThat(folder.resolve("result.json")).doesNotExist();
+  }
+}
