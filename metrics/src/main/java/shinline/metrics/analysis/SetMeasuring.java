@@ -88,7 +88,13 @@ final class SetMeasuring {
     Target target = options.target();
     boolean coarse = options.grade() == AnalysisOptions.PoseGrade.COARSE;
     RepMeasuring measuring =
-        new RepMeasuring(body, scale, IntervalModel.DEFAULT, vertical.sigmaDeg(), yawDeg, frameS());
+        new RepMeasuring(
+            body,
+            scale,
+            coarse ? IntervalModel.DEFAULT.coarser() : IntervalModel.DEFAULT,
+            vertical.sigmaDeg(),
+            yawDeg,
+            frameS());
     EvidenceReading reading = new EvidenceReading(body, reps);
     List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
     List<List<FaultFinder.Fault>> faults =
