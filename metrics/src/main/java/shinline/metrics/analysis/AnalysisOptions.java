@@ -34,6 +34,12 @@ public record AnalysisOptions(
     this(athleteHeightM, benchHeightM, disc, givenRollDeg, backgroundRoll, target, PoseGrade.FINE);
   }
 
+  /** The same wishes with what the picture and the model add. */
+  public AnalysisOptions seen(Optional<BackgroundRoll> roll, PoseGrade poseGrade) {
+    return new AnalysisOptions(
+        athleteHeightM, benchHeightM, disc, givenRollDeg, roll, target, poseGrade);
+  }
+
   /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */
   public enum PoseGrade {
     FINE,

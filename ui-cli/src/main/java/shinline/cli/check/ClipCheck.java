@@ -12,7 +12,10 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import shinline.cli.crossing.TrackCrossing;
+import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
+import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
@@ -23,6 +26,7 @@ import shinline.vision.clip.Frame;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseOptions;
+import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.PoseTracker;
 
 /**
@@ -46,86 +50,167 @@ public final class ClipCheck implements ClipChecker {
 
   @Override
   public ClipReport check(Path clip, CheckOptions options, Progress progress) {
-    String name = String.valueOf(clip.getFileName());
     ClipOptions how = new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads());
+    return check(clip, how, options, progress);
+  }
+
+  private ClipReport check(Path clip, ClipOptions how, CheckOptions options, Progress progress) {
+    String name = String.valueOf(clip.getFileName());
     return reader
         .open(clip, how)
         .fold(
             opened -> {
+              OptionalInt missingTurns;
               try (Clip open = opened.clip()) {
-                return read(open, clip, name, options, progress);
+                Reading reading = new Reading(open, clip, name, how, options, progress);
+                missingTurns = reading.look();
+                if (missingTurns.isEmpty()) {
+                  return reading.report();
+                }
               }
+              return check(clip, how.turnedMore(missingTurns.getAsInt()), options, progress);
             },
             refused -> new ClipReport.Unreadable(name, refused.reason(), refused.advice()));
   }
 
-  private static ClipReport read(
-      Clip clip, Path file, String name, CheckOptions options, Progress progress) {
-    ClipInfo info = clip.info();
-    TrackCrossing crossing = new TrackCrossing(info.widthPx(), info.heightPx());
-    FrameTimes times = new FrameTimes();
-    List<String> warnings = new ArrayList<>();
-    try (PoseEstimator pose = PoseTracker.open(model(options.model()), PoseOptions.DEFAULT);
-        CompanyWatch company = new CompanyWatch(info.expectedFrames())) {
-      for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
-        Frame frame = next.get();
-        crossing.add(frame.index(), frame.timeS(), pose.track(frame.image(), frame.timeS()));
-        company.frame(frame.index(), frame.image());
-        times.add(frame.timeS());
-        progress.frames(times.count(), info.expectedFrames());
+  /** One way through a clip. */
+  private static final class Reading {
+    private final Clip clip;
+    private final Path file;
+    private final String name;
+    private final ClipOptions how;
+    private final CheckOptions options;
+    private final Progress progress;
+    private final ClipInfo info;
+    private final TrackCrossing crossing;
+    private final FrameTimes times = new FrameTimes();
+    private final List<String> warnings = new ArrayList<>();
+    private Optional<BackgroundRoll> roll = Optional.empty();
+
+    Reading(
+        Clip clip,
+        Path file,
+        String name,
+        ClipOptions how,
+        CheckOptions options,
+        Progress progress) {
+      this.clip = clip;
+      this.file = file;
+      this.name = name;
+      this.how = how;
+      this.options = options;
+      this.progress = progress;
+      info = clip.info();
+      crossing = new TrackCrossing(info.widthPx(), info.heightPx());
+    }
+
+    /** Follows the athlete to the end; a number when the picture has to be turned first. */
+    OptionalInt look() {
+      LookSchedule schedule = new LookSchedule(looksPerS(options.model()));
+      StandingCheck standing = new StandingCheck();
+      boolean mayTurn = how.quarterTurnsMore() == 0;
+      try (PoseEstimator pose = PoseTracker.open(model(options.model()), PoseOptions.DEFAULT);
+          CompanyWatch company = new CompanyWatch(info.expectedFrames());
+          RoomWatch room = new RoomWatch(info.expectedFrames())) {
+        for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+          Frame frame = next.get();
+          if (schedule.due(frame.timeS())) {
+            PoseSighting sighting = pose.track(frame.image(), frame.timeS());
+            crossing.add(frame.index(), frame.timeS(), sighting);
+            room.look(frame.index(), frame.image(), sighting);
+            OptionalInt turns = standing.look(sighting);
+            if (mayTurn && turns.orElse(0) != 0) {
+              return turns;
+            }
+          }
+          company.frame(frame.index(), frame.image());
+          times.add(frame.timeS());
+          progress.frames(times.count(), info.expectedFrames());
+        }
+        company.warning().ifPresent(warnings::add);
+        roll = room.roll();
       }
-      company.warning().ifPresent(warnings::add);
+      return OptionalInt.empty();
     }
-    ClipEnding ending = clip.ending();
-    if (ending instanceof ClipEnding.Stopped stopped) {
-      return new ClipReport.Unreadable(name, stopped.reason(), stopped.advice());
+
+    ClipReport report() {
+      if (how.quarterTurnsMore() != 0) {
+        warnings.add(
+            "the file says it is to be shown with the athlete "
+                + (how.quarterTurnsMore() == 2 ? "upside down" : "lying")
+                + ": it was turned by "
+                + 90 * how.quarterTurnsMore()
+                + "° to the right");
+      }
+      ClipEnding ending = clip.ending();
+      if (ending instanceof ClipEnding.Stopped stopped) {
+        return new ClipReport.Unreadable(name, stopped.reason(), stopped.advice());
+      }
+      if (times.count() == 0) {
+        return new ClipReport.Unreadable(
+            name, "no picture in it can be decoded", "copy it again from the phone");
+      }
+      damage(ending).ifPresent(w -> warnings.add(0, w));
+      if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
+        warnings.add(
+            String.format(
+                Locale.ROOT,
+                "the clip has only %.0f frames a second, so times and speeds are coarse: film with"
+                    + " 30 or more",
+                times.medianFps()));
+      }
+      info.slowMotionHint()
+          .ifPresent(
+              fps ->
+                  warnings.add(
+                      String.format(
+                          Locale.ROOT,
+                          "the clip says it was filmed at %.0f frames a second and plays slower than"
+                              + " life: give --capture-fps %.0f for true times",
+                          fps,
+                          fps)));
+      String sha256;
+      try {
+        sha256 = sha256(file);
+      } catch (IOException e) {
+        return new ClipReport.Unreadable(
+            name, "the file went away while it was read", "check the disk or card it is on");
+      }
+      ClipFacts facts =
+          new ClipFacts(
+              name,
+              sha256,
+              info.widthPx(),
+              info.heightPx(),
+              info.rotationDeg(),
+              times.count(),
+              times.durationS(),
+              times.medianFps(),
+              times.variable(),
+              options.model().word());
+      return SetAnalysis.of(crossing.track(), options.analysis().seen(roll, grade(options.model())))
+          .fold(
+              measured -> new ClipReport.Measured(facts, measured.set(), warnings),
+              not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
     }
-    if (times.count() == 0) {
-      return new ClipReport.Unreadable(
-          name, "no picture in it can be decoded", "copy it again from the phone");
-    }
-    damage(ending).ifPresent(w -> warnings.add(0, w));
-    if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
-      warnings.add(
-          String.format(
-              Locale.ROOT,
-              "the clip has only %.0f frames a second, so times and speeds are coarse: film with"
-                  + " 30 or more",
-              times.medianFps()));
-    }
-    info.slowMotionHint()
-        .ifPresent(
-            fps ->
-                warnings.add(
-                    String.format(
-                        Locale.ROOT,
-                        "the clip says it was filmed at %.0f frames a second and plays slower than"
-                            + " life: give --capture-fps %.0f for true times",
-                        fps,
-                        fps)));
-    String sha256;
-    try {
-      sha256 = sha256(file);
-    } catch (IOException e) {
-      return new ClipReport.Unreadable(
-          name, "the file went away while it was read", "check the disk or card it is on");
-    }
-    ClipFacts facts =
-        new ClipFacts(
-            name,
-            sha256,
-            info.widthPx(),
-            info.heightPx(),
-            info.rotationDeg(),
-            times.count(),
-            times.durationS(),
-            times.medianFps(),
-            times.variable(),
-            options.model().word());
-    return SetAnalysis.of(crossing.track(), options.analysis())
-        .fold(
-            measured -> new ClipReport.Measured(facts, measured.set(), warnings),
-            not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
+  }
+
+  /**
+   * Looks a second. The heavy model's points are so much better that fifteen of its looks measure
+   * better than thirty of the full one's, in the same time (docs/accuracy.md, docs/performance.md).
+   */
+  private static double looksPerS(ModelChoice choice) {
+    return switch (choice) {
+      case FULL -> 30;
+      case HEAVY -> 15;
+    };
+  }
+
+  private static PoseGrade grade(ModelChoice choice) {
+    return switch (choice) {
+      case FULL -> PoseGrade.COARSE;
+      case HEAVY -> PoseGrade.FINE;
+    };
   }
 
   private static Optional<String> damage(ClipEnding ending) {

@@ -111,9 +111,10 @@ public final class CheckCommand implements Callable<Integer> {
       names = "--model",
       paramLabel = "MODEL",
       converter = ModelConverter.class,
-      defaultValue = "full",
+      defaultValue = "heavy",
       description =
-          "Pose model: full (quick) or heavy (four times slower, steadier). Default: full.")
+          "Pose model: heavy (15 looks a second, the more accurate) or full (a look at every frame,"
+              + " quicker, coarser). Default: heavy.")
   private ModelChoice model;
 
   @Option(names = "--json", paramLabel = "FILE", description = "Write the result of one clip here.")
