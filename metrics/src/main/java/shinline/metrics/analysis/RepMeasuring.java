@@ -169,7 +169,9 @@ final class RepMeasuring {
     }
     return Reading.of(
         value,
-        intervals.plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
+        intervals
+            .scaledTo(scale.share())
+            .plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
   }
 
   /** Jitter of the worst of the points after smoothing and the median over the window, pixels. */

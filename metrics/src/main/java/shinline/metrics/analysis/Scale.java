@@ -17,7 +17,12 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share) {
   /** A disc beside the athlete stands in another plane: 0.15 m of 3.6 m. */
   private static final double DISC_SHARE = 0.04;
 
-  static Scale of(AnalysisOptions options, BodyScale body) {
+  /**
+   * The rear foot lies on its bench in another plane, and its toe point is not the bench's edge.
+   */
+  private static final double BENCH_SHARE = 0.06;
+
+  static Scale of(AnalysisOptions options, BodyScale body, double rearFootRisePx) {
     if (options.disc().isPresent()) {
       AnalysisOptions.Disc disc = options.disc().get();
       return new Scale(
@@ -28,6 +33,12 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share) {
           Optional.of(100 * options.athleteHeightM().get() / body.staturePx()),
           ScaleSource.HEIGHT,
           HEIGHT_SHARE);
+    }
+    if (options.benchHeightM().isPresent() && rearFootRisePx > 0) {
+      return new Scale(
+          Optional.of(100 * options.benchHeightM().get() / rearFootRisePx),
+          ScaleSource.BENCH,
+          BENCH_SHARE);
     }
     return new Scale(Optional.empty(), ScaleSource.NONE, 0);
   }

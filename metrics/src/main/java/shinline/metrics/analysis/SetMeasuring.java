@@ -37,7 +37,7 @@ final class SetMeasuring {
   private static final double SHORT_DRIVE_S = 0.6;
 
   /** Rear ankle this much above the front ankle (share of stature) rests on something. */
-  private static final double BENCH_RISE = 0.09;
+  static final double BENCH_RISE = 0.09;
 
   /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
   private static final double LEAST_TOLD_YAW_DEG = 15;

@@ -197,7 +197,8 @@ public final class ClipCheck implements ClipChecker {
 
   /**
    * Looks a second. The heavy model's points are so much better that fifteen of its looks measure
-   * better than thirty of the full one's, in the same time (docs/accuracy.md, docs/performance.md).
+   * better than thirty of the full one's, in the same time
+   * (docs/decisions/0005-looks-and-mirror.md).
    */
   private static double looksPerS(ModelChoice choice) {
     return switch (choice) {

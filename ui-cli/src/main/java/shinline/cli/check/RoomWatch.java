@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.cli.crossing.PoseShape;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
-import shinline.vision.pose.BodyLandmark;
-import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.BackgroundRollParameters;
 import shinline.vision.scene.PersonBox;
@@ -18,9 +17,6 @@ final class RoomWatch implements AutoCloseable {
 
   /** Between looks when the clip does not promise a length. */
   private static final int FRAMES_BETWEEN = 60;
-
-  /** Landmarks are joints: hands, hair and shoes reach farther, share of the body's box. */
-  private static final double MARGIN = 0.12;
 
   private final List<RoomFrame> frames = new ArrayList<>();
   private final int every;
@@ -43,25 +39,7 @@ final class RoomWatch implements AutoCloseable {
   }
 
   private static Optional<PersonBox> box(PoseSighting sighting) {
-    return sighting.fold(RoomWatch::box, nobody -> Optional.empty());
-  }
-
-  private static Optional<PersonBox> box(PoseSighting.Found found) {
-    double left = Double.POSITIVE_INFINITY;
-    double top = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double bottom = Double.NEGATIVE_INFINITY;
-    for (BodyLandmark landmark : BodyLandmark.values()) {
-      Keypoint k = found.at(landmark);
-      left = Math.min(left, k.x());
-      right = Math.max(right, k.x());
-      top = Math.min(top, k.y());
-      bottom = Math.max(bottom, k.y());
-    }
-    double margin = MARGIN * Math.max(right - left, bottom - top);
-    return Optional.of(
-        new PersonBox(
-            left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin));
+    return sighting.fold(found -> Optional.of(PoseShape.box(found)), nobody -> Optional.empty());
   }
 
   /** The camera's roll, when the room tells it. */

@@ -3,8 +3,7 @@ package shinline.cli.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import shinline.vision.pose.BodyLandmark;
-import shinline.vision.pose.Keypoint;
+import shinline.cli.crossing.PoseShape;
 import shinline.vision.pose.PoseSighting;
 
 /**
@@ -25,7 +24,7 @@ final class StandingCheck {
       return OptionalInt.empty();
     }
     if (sighting instanceof PoseSighting.Found found) {
-      turns.add(missingTurns(found));
+      turns.add(PoseShape.missingQuarterTurns(found));
     }
     if (turns.size() < LOOKS) {
       return OptionalInt.empty();
@@ -39,24 +38,5 @@ final class StandingCheck {
 
   private long count(int quarter) {
     return turns.stream().filter(t -> t == quarter).count();
-  }
-
-  private static int missingTurns(PoseSighting.Found found) {
-    double x =
-        middle(found, BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_SHOULDER, true)
-            - middle(found, BodyLandmark.LEFT_ANKLE, BodyLandmark.RIGHT_ANKLE, true);
-    double y =
-        middle(found, BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_SHOULDER, false)
-            - middle(found, BodyLandmark.LEFT_ANKLE, BodyLandmark.RIGHT_ANKLE, false);
-    // y is down in the picture: the head of someone upright is at negative y.
-    double clockwiseFromUp = Math.toDegrees(Math.atan2(x, -y));
-    return (int) Math.floorMod(-Math.round(clockwiseFromUp / 90), 4L);
-  }
-
-  private static double middle(
-      PoseSighting.Found found, BodyLandmark a, BodyLandmark b, boolean x) {
-    Keypoint p = found.at(a);
-    Keypoint q = found.at(b);
-    return x ? (p.x() + q.x()) / 2 : (p.y() + q.y()) / 2;
   }
 }
