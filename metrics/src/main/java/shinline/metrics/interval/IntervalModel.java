@@ -44,6 +44,11 @@ public record IntervalModel(
           0.012,
           1.0);
 
+  /** The same for a scale of another source, standard deviation as a share of the length. */
+  public IntervalModel scaledTo(double share) {
+    return new IntervalModel(systematic, unknownRollDeg, share, doubtFactor);
+  }
+
   /**
    * The same for points of a smaller model, whose errors are about twice as large (from truth
    * clips).
