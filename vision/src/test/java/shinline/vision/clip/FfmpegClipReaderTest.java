@@ -1,0 +1,8 @@
+package shinline.vision.clip;
+
+class FfmpegClipReaderTest extends ClipReaderContract {
+  @Override
+  ClipReader reader() {
+    return new FfmpegClipReader();
+  }
+}

@@ -1,0 +1,8 @@
+package shinline.vision.clip;
+
+class ReadAheadClipReaderTest extends ClipReaderContract {
+  @Override
+  ClipReader reader() {
+    return ClipReader.standard();
+  }
+}
