@@ -3,6 +3,7 @@ package shinline.cli.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -72,13 +73,13 @@ class BadInputTest {
   }
 
   /** A clip without a set: code 4, its name, what is wrong, what to do, all of it in the JSON. */
-  private Ran notMeasured(String clip) throws IOException, InterruptedException {
+  private Ran notMeasured(String clip, String kind) throws IOException, InterruptedException {
     Ran ran = check(clip, "--json", "result.json", "--series", "series.csv");
     assertThat(ran.code()).isEqualTo(4);
     assertThat(ran.err()).contains(clip, "Not measured: ", "What to do: ");
     String json = Files.readString(folder.resolve("result.json"));
     assertThat(ResultSchema.complaints(json)).isEmpty();
-    assertThat(json).contains("\"notMeasured\"");
+    assertThat(new ObjectMapper().readTree(json).at("/notMeasured/kind").asText()).isEqualTo(kind);
     assertThat(Files.readAllLines(folder.resolve("series.csv"))).hasSize(1);
     return ran;
   }
@@ -125,7 +126,7 @@ class BadInputTest {
     Path clip = folder.resolve("cut.mp4");
     Films.still(clip, Films.noise(320, 240), 60, Films.Index.FIRST);
     Films.cut(clip, 0.6);
-    assertThat(notMeasured("cut.mp4").err()).contains("ends early");
+    assertThat(notMeasured("cut.mp4", "nobody").err()).contains("ends early");
   }
 
   @Test
@@ -133,44 +134,44 @@ class BadInputTest {
     Path clip = folder.resolve("damaged.mp4");
     Films.still(clip, Films.noise(320, 240), 60, Films.Index.LAST);
     Films.damage(clip, 0.4, 0.5);
-    assertThat(notMeasured("damaged.mp4").err()).contains("damaged");
+    assertThat(notMeasured("damaged.mp4", "nobody").err()).contains("damaged");
   }
 
   @Test
   void nobodyInIt() throws Exception {
     Films.still(folder.resolve("noise.mp4"), Films.noise(320, 240), 30, Films.Index.LAST);
-    notMeasured("noise.mp4");
+    notMeasured("noise.mp4", "nobody");
   }
 
   @Test
   void standingStill() throws Exception {
     Films.still(folder.resolve("still.mp4"), Films.athlete(), 60, Films.Index.LAST);
-    notMeasured("still.mp4");
+    notMeasured("still.mp4", "no-rep");
   }
 
   @Test
   void twoPeople() throws Exception {
     Films.still(folder.resolve("two.mp4"), Films.twoAthletes(), 30, Films.Index.LAST);
-    assertThat(notMeasured("two.mp4").err()).contains("more than one person");
+    assertThat(notMeasured("two.mp4", "no-rep").err()).contains("more than one person");
   }
 
   @Test
   void onePersonIsNotTwo() throws Exception {
     Films.still(folder.resolve("one.mp4"), Films.athlete(), 30, Films.Index.LAST);
-    assertThat(notMeasured("one.mp4").err()).doesNotContain("more than one person");
+    assertThat(notMeasured("one.mp4", "no-rep").err()).doesNotContain("more than one person");
   }
 
   @Test
   void fiveFrames() throws Exception {
     Films.still(folder.resolve("five.mp4"), Films.athlete(), 5, Films.Index.LAST);
-    notMeasured("five.mp4");
+    notMeasured("five.mp4", "too-short");
   }
 
   @Test
   void sixteenPixels() throws Exception {
     Mat picture = Films.noise(16, 16);
     Films.still(folder.resolve("tiny.mp4"), picture, 30, Films.Index.LAST);
-    notMeasured("tiny.mp4");
+    notMeasured("tiny.mp4", "nobody");
   }
 
   @Test
