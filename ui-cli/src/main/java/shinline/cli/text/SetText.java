@@ -80,6 +80,8 @@ public final class SetText {
 
   private List<String> table(SetResult set) {
     Measure kneeMeasure = kneeMeasure(set);
+    // With nothing asked for, every rep would read as a hit.
+    boolean judged = !set.target().equals(Target.none());
     String deg = "deg";
     String length = layout.units().lengthSymbol();
     TextTable table =
@@ -110,7 +112,9 @@ public final class SetText {
               cell(rep.at(Measure.TRUNK_LEAN), MeasureUnit.DEGREES),
               cell(rep.at(Measure.THIGH), MeasureUnit.DEGREES),
               cell(rep.at(Measure.REAR_KNEE_HEIGHT), MeasureUnit.CENTIMETRES),
-              new TextTable.Cell(verdict, layout.paint().verdict(rep.verdict(), verdict)),
+              judged
+                  ? new TextTable.Cell(verdict, layout.paint().verdict(rep.verdict(), verdict))
+                  : TextTable.Cell.of(layout.signs().dash()),
               TextTable.Cell.of(
                   rep.flags().stream()
                       .map(f -> FlagWords.of(f.kind()))

@@ -3,8 +3,12 @@ package shinline.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
+import shinline.cli.check.ClipReport;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.target.Target;
 
 class SetTextTest {
   private static String text(Typography signs, Paint paint, Units units) {
@@ -32,6 +36,27 @@ class SetTextTest {
   void aFlagSaysWhenAndByHowMuch() {
     assertThat(text(Typography.RICH, Paint.NONE, Units.METRIC))
         .contains("Rep 2, 3.2 s (frame 96): front heel lifts, 2.5 cm against a limit of 1.0 cm");
+  }
+
+  @Test
+  void withNothingAskedForNoRepIsCalledAHit() {
+    ClipReport.Measured judged = Sets.measured("x.mp4");
+    SetResult set = judged.set();
+    SetResult free =
+        new SetResult(
+            set.setUp(),
+            Target.none(),
+            set.reps(),
+            set.trend(),
+            set.fading(),
+            "Two reps measured.",
+            set.series());
+    SetText text = new SetText(new Layout(Typography.RICH, Paint.NONE, Units.METRIC));
+    assertThat(String.join("\n", text.lines(judged))).contains("  hit");
+    assertThat(
+            String.join("\n", text.lines(new ClipReport.Measured(judged.clip(), free, List.of()))))
+        .doesNotContain("  hit")
+        .doesNotContain("  miss");
   }
 
   @Test
