@@ -296,10 +296,10 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
           beyond.add(
               String.format(
                   Locale.ROOT,
-                  "%s %s %s (goal %s, bias %s, %s inside ±)",
+                  "%s %s%s (goal %s, bias %s, %s inside ±)",
                   scored.words(),
                   plain(scored, s.meanAbsolute()),
-                  scored.unit(),
+                  scored.unit().equals("°") ? "°" : " " + scored.unit(),
                   goal(scored),
                   signed(scored, s.bias()),
                   percent(s.coverage())));
