@@ -12,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ClipChecker;
+import shinline.cli.command.AccuracyCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.ShinlineCommand;
 import shinline.cli.text.Paint;
@@ -49,6 +50,7 @@ public final class Main {
   public int run(String... args) {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
+    line.addSubcommand(new AccuracyCommand(surroundings, checker));
     line.setOut(surroundings.out());
     line.setErr(surroundings.err());
     Ansi ansi = surroundings.paint() == Paint.COLOUR ? Ansi.ON : Ansi.OFF;

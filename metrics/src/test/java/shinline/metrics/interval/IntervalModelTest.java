@@ -1,0 +1,77 @@
+package shinline.metrics.interval;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import shinline.metrics.result.Measure;
+
+class IntervalModelTest {
+  private static final IntervalModel MODEL =
+      new IntervalModel(
+          Map.of(Measure.SHIN, 1.0, Measure.KNEE_PAST_TOE, 1.0, Measure.KNEE_FLEXION, 2.0),
+          0.5,
+          0.02,
+          1.0);
+
+  private static double pm(Measure measure, double value, double roll, double jitter) {
+    return MODEL.plusMinus(measure, value, roll, jitter, 1, 0);
+  }
+
+  /** 95 % of a normal distribution lie within 1.96 standard deviations. */
+  @Test
+  void theSystematicPartAlone() {
+    assertThat(pm(Measure.SHIN, 20, 0, 0)).isCloseTo(1.96, within(1e-9));
+  }
+
+  @Test
+  void independentPartsAddAsSquares() {
+    // sqrt(1² + 2² + 2²) = 3
+    assertThat(pm(Measure.SHIN, 20, 2, 2)).isCloseTo(3 * 1.96, within(1e-9));
+  }
+
+  /** Roll adds one to one to angles against the vertical and nothing to the knee. */
+  @Test
+  void rollMovesTheShinAndNotTheKnee() {
+    assertThat(pm(Measure.SHIN, 20, 3, 0)).isCloseTo(1.96 * Math.sqrt(10), within(1e-9));
+    assertThat(pm(Measure.KNEE_FLEXION, 100, 3, 0)).isCloseTo(2 * 1.96, within(1e-9));
+  }
+
+  @Test
+  void theScaleWidensALengthByItsOwnSize() {
+    // 50 cm at 2 % is 1 cm: sqrt(2).
+    assertThat(pm(Measure.KNEE_PAST_TOE, 50, 0, 0)).isCloseTo(1.96 * Math.sqrt(2), within(1e-9));
+    assertThat(pm(Measure.KNEE_PAST_TOE, 0, 0, 0)).isCloseTo(1.96, within(1e-9));
+  }
+
+  @Test
+  void anObliqueViewWidensLargeAnglesMost() {
+    double small = MODEL.plusMinus(Measure.SHIN, 5, 0, 0, 1, 30);
+    double large = MODEL.plusMinus(Measure.SHIN, 40, 0, 0, 1, 30);
+    assertThat(small).isGreaterThan(1.96);
+    assertThat(large).isGreaterThan(small);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Measure.class)
+  void lessSureIsWider(Measure measure) {
+    double sure = IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.3, 1, 0);
+    assertThat(sure).isPositive();
+    assertThat(IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.3, 0.4, 0)).isGreaterThan(sure);
+    assertThat(IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.9, 1, 0)).isGreaterThan(sure);
+    assertThat(IntervalModel.DEFAULT.coarser().plusMinus(measure, 10, 0.5, 0.3, 1, 0))
+        .isGreaterThan(sure);
+  }
+
+  /** The demand on a clean clip with nothing stated about the vertical. */
+  @Test
+  void theShinOfACleanClipIsWithinTwoAndAHalfDegrees() {
+    assertThat(
+            IntervalModel.DEFAULT.plusMinus(
+                Measure.SHIN, 25, IntervalModel.DEFAULT.unknownRollDeg(), 0.2, 0.99, 5))
+        .isLessThanOrEqualTo(2.5);
+  }
+}

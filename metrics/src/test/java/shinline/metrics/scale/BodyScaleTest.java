@@ -1,0 +1,42 @@
+package shinline.metrics.scale;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import shinline.metrics.correct.CorrectionTable;
+import shinline.metrics.correct.JointCentreCorrection;
+import shinline.metrics.synthetic.CleanTracks;
+import shinline.metrics.synthetic.SplitSquat;
+import shinline.metrics.synthetic.TrackMaker;
+
+class BodyScaleTest {
+  private static BodyScale scale(TrackMaker maker) {
+    return BodyScale.of(
+            new JointCentreCorrection(CorrectionTable.DEFAULT)
+                .correct(CleanTracks.of(maker.track())))
+        .orElseThrow();
+  }
+
+  /**
+   * The synthetic body has the segments that BodyScale counts with: half a per cent for the rest.
+   */
+  @ParameterizedTest
+  @CsvSource({"800, true", "800, false", "350, true"})
+  void statureOfAKnownBody(double px, boolean near) {
+    TrackMaker maker = TrackMaker.film(SplitSquat.clean(2)).staturePx(px);
+    BodyScale scale = scale(near ? maker : maker.frontLegFar());
+    assertThat(scale.staturePx()).isCloseTo(px, within(0.005 * px));
+    assertThat(scale.legPx()).isCloseTo(0.53 * px, within(0.004 * px));
+    assertThat(scale.frontPlane() > 1).isEqualTo(near);
+  }
+
+  /** The foot is 0.155 of stature from heel to toe here, in the front leg's plane. */
+  @Test
+  void theFootIsMeasuredInItsOwnPlane() {
+    BodyScale scale = scale(TrackMaker.film(SplitSquat.clean(2)));
+    assertThat(scale.footPx()).isCloseTo(0.155 * 800 * scale.frontPlane(), within(1.0));
+  }
+}

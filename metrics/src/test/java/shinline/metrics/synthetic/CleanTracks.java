@@ -1,0 +1,23 @@
+package shinline.metrics.synthetic;
+
+import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.clean.CleaningParameters;
+import shinline.metrics.clean.TrackCleaning;
+import shinline.metrics.track.LegIdentity;
+import shinline.metrics.track.LegIdentityParameters;
+import shinline.metrics.track.RawTrack;
+
+/** Raw tracks on their way as far as cleaning. */
+public final class CleanTracks {
+  private CleanTracks() {}
+
+  public static CleanTrack of(RawTrack raw) {
+    return new LegIdentity(LegIdentityParameters.DEFAULT)
+        .resolve(raw)
+        .fold(
+            resolved -> new TrackCleaning(CleaningParameters.DEFAULT).clean(resolved.track()),
+            unresolved -> {
+              throw new AssertionError(unresolved.reason());
+            });
+  }
+}

@@ -1,0 +1,153 @@
+package shinline.cli.accuracy;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
+import shinline.metrics.track.Side;
+
+/**
+ * One clip's result against its truth.
+ *
+ * @param trueReps reps the clip holds
+ * @param matched of them found
+ * @param falseReps reps told that are none
+ * @param notes what else was wrong, in words
+ */
+record ClipScore(
+    Truth truth,
+    int trueReps,
+    int matched,
+    int falseReps,
+    List<Deviation> deviations,
+    List<String> missing,
+    List<FlagScore> flags,
+    List<String> notes) {
+
+  /** A told bottom farther than this from every true one belongs to none of them. */
+  private static final double SAME_REP_S = 1.0;
+
+  /**
+   * A value against the truth.
+   *
+   * @param error told less true, in the unit of what is scored
+   */
+  record Deviation(Scored scored, int rep, double error, double plusMinus) {
+    boolean covered() {
+      return Math.abs(error) <= plusMinus;
+    }
+  }
+
+  /** Faults put into a rep and faults told of it, by their names; shin-off-target is no fault. */
+  record FlagScore(int rep, Set<String> wanted, Set<String> said) {
+    Set<String> missed() {
+      Set<String> missed = new TreeSet<>(wanted);
+      missed.removeAll(said);
+      return missed;
+    }
+
+    int found() {
+      return wanted.size() - missed().size();
+    }
+
+    /** What was told of a clean rep; in a faulty one a second flag may be the fault's own trace. */
+    Set<String> falseOnClean() {
+      return wanted.isEmpty() ? said : Set.of();
+    }
+  }
+
+  /** A clip of which nothing was measured. */
+  static ClipScore nothing(Truth truth, String why) {
+    return new ClipScore(
+        truth, truth.reps().size(), 0, 0, List.of(), List.of(), List.of(), List.of(why));
+  }
+
+  static ClipScore of(Truth truth, SetResult set) {
+    List<String> notes = new ArrayList<>(setUpNotes(truth, set.setUp()));
+    List<Optional<TrueRep>> all = new ArrayList<>();
+    for (Truth.Scripted rep : truth.reps()) {
+      Optional<TrueRep> found = TrueRep.of(truth, rep);
+      if (found.isEmpty()) {
+        notes.add("the truth of rep " + (all.size() + 1) + " is not whole");
+      }
+      all.add(found);
+    }
+    List<Deviation> deviations = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
+    List<FlagScore> flags = new ArrayList<>();
+    Set<Integer> used = new HashSet<>();
+    int falseReps = 0;
+    for (RepResult rep : set.reps()) {
+      int k = nearest(all, rep.bottomS());
+      if (k < 0 || !used.add(k)) {
+        falseReps++;
+        continue;
+      }
+      TrueRep is = all.get(k).orElseThrow();
+      for (Map.Entry<Scored, Double> entry : is.values().entrySet()) {
+        Scored scored = entry.getKey();
+        scored
+            .in(rep)
+            .measured()
+            .ifPresentOrElse(
+                m ->
+                    deviations.add(
+                        new Deviation(scored, k + 1, m.value() - entry.getValue(), m.plusMinus())),
+                () -> missing.add(scored.words() + " of rep " + (k + 1)));
+      }
+      flags.add(new FlagScore(k + 1, without(is.faults()), without(names(rep.flags()))));
+    }
+    return new ClipScore(
+        truth, all.size(), used.size(), falseReps, deviations, missing, flags, notes);
+  }
+
+  private static int nearest(List<Optional<TrueRep>> all, double bottomS) {
+    int best = -1;
+    double least = SAME_REP_S;
+    for (int k = 0; k < all.size(); k++) {
+      double off = all.get(k).map(r -> Math.abs(r.bottomS() - bottomS)).orElse(SAME_REP_S + 1);
+      if (off <= least) {
+        best = k;
+        least = off;
+      }
+    }
+    return best;
+  }
+
+  private static Set<String> names(List<Flag> flags) {
+    Set<String> names = new TreeSet<>();
+    flags.forEach(f -> names.add(f.kind().jsonName()));
+    return names;
+  }
+
+  private static Set<String> without(Set<String> kinds) {
+    Set<String> rest = new TreeSet<>(kinds);
+    rest.remove(FlagKind.SHIN_OFF_TARGET.jsonName());
+    return rest;
+  }
+
+  private static List<String> setUpNotes(Truth truth, SetUp said) {
+    List<String> notes = new ArrayList<>();
+    if ((said.facing() == Side.LEFT) != truth.facesLeft()) {
+      notes.add("facing is wrong");
+    }
+    if ((said.frontLeg() == Side.LEFT) != truth.frontLegLeft()) {
+      notes.add("the front leg is wrong");
+    }
+    if (said.frontLegNearCamera() != truth.frontLegNear()) {
+      notes.add("near and far leg are wrong");
+    }
+    if ((said.rearFoot() == SetUp.RearFoot.BENCH) != truth.onBench()) {
+      notes.add("floor or bench is wrong");
+    }
+    return notes;
+  }
+}

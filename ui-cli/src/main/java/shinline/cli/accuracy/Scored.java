@@ -1,0 +1,73 @@
+package shinline.cli.accuracy;
+
+import java.util.Optional;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+
+/**
+ * What is held against the truth, and how good it should be: the bands to be judged are about 10°
+ * and 5 cm wide, so the mean absolute error is to stay below a fifth of that, or less where the
+ * measure allows.
+ */
+enum Scored {
+  SHIN("shin angle", "°", Measure.SHIN, 1.0),
+  TRUNK_LEAN("trunk lean", "°", Measure.TRUNK_LEAN, 1.5),
+  THIGH("thigh angle", "°", Measure.THIGH, 2.0),
+  KNEE_FLEXION("knee flexion", "°", Measure.KNEE_FLEXION, 2.5),
+  KNEE_PAST_TOE("knee past toe", "cm", Measure.KNEE_PAST_TOE, 1.0),
+  REAR_KNEE_HEIGHT("rear-knee height", "cm", Measure.REAR_KNEE_HEIGHT, null),
+  LOWERING("lowering", "s", null, 0.07),
+  HOLD("hold", "s", null, 0.07),
+  DRIVE("drive", "s", null, 0.07);
+
+  private final String words;
+  private final String unit;
+  private final @org.jspecify.annotations.Nullable Measure measure;
+  private final @org.jspecify.annotations.Nullable Double goal;
+
+  Scored(
+      String words,
+      String unit,
+      @org.jspecify.annotations.Nullable Measure measure,
+      @org.jspecify.annotations.Nullable Double goal) {
+    this.words = words;
+    this.unit = unit;
+    this.measure = measure;
+    this.goal = goal;
+  }
+
+  String words() {
+    return words;
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  /** Places after the point that a reader can use. */
+  int places() {
+    return unit.equals("s") ? 3 : 2;
+  }
+
+  /** Name of the column in the truth's series; empty for a phase. */
+  Optional<String> column() {
+    return Optional.ofNullable(measure).map(Measure::jsonName);
+  }
+
+  /** Mean absolute error to stay below; empty when none is set. */
+  Optional<Double> goal() {
+    return Optional.ofNullable(goal);
+  }
+
+  Reading in(RepResult rep) {
+    if (measure != null) {
+      return rep.at(measure);
+    }
+    return switch (this) {
+      case LOWERING -> rep.tempo().lowering();
+      case HOLD -> rep.tempo().hold();
+      default -> rep.tempo().drive();
+    };
+  }
+}

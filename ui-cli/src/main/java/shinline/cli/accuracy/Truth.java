@@ -1,0 +1,35 @@
+package shinline.cli.accuracy;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What is known of a clip from the outside, read from its truth file.
+ *
+ * @param yawDeg how far the camera is off a true side view, unsigned
+ * @param shaken whether the camera was held in the hand
+ * @param timeS seconds of each frame, rising
+ * @param columns values of each frame, by the names of the result format
+ */
+record Truth(
+    String clip,
+    double fps,
+    boolean facesLeft,
+    boolean frontLegLeft,
+    boolean frontLegNear,
+    boolean onBench,
+    double athleteHeightM,
+    double yawDeg,
+    boolean shaken,
+    List<Scripted> reps,
+    double[] timeS,
+    Map<String, double[]> columns) {
+
+  /**
+   * A rep as the motion was scripted.
+   *
+   * @param faults names of flag kinds that were put in
+   */
+  record Scripted(double startS, double endS, Set<String> faults) {}
+}
