@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
+import org.bytedeco.opencv.opencv_core.MatVector;
 import org.bytedeco.opencv.opencv_core.Point3f;
 import org.bytedeco.opencv.opencv_core.Rect;
 import org.bytedeco.opencv.opencv_core.Size;
@@ -55,17 +57,15 @@ public final class DiscFinder {
     List<DiscRim> discs = new ArrayList<>();
     try (Rect place = new Rect(left, top, right - left, bottom - top);
         Mat cut = new Mat(picture, place);
-        Mat grey = new Mat()) {
-      if (cut.channels() == 1) {
-        cut.copyTo(grey);
-      } else {
-        opencv_imgproc.cvtColor(cut, grey, opencv_imgproc.COLOR_BGR2GRAY);
-      }
-      GreyPicture pixels = GreyPicture.smoothed(grey);
-      for (Circle circle : candidates(grey, search)) {
-        DiscRim.measure(pixels, circle.x, circle.y, circle.radius, parameters)
-            .filter(rim -> fits(rim, search, left, top))
-            .ifPresent(discs::add);
+        Mat plane = new Mat()) {
+      for (Plane kind : cut.channels() == 1 ? Plane.OF_A_GREY_PICTURE : Plane.OF_A_COLOUR_PICTURE) {
+        kind.read(cut, plane);
+        GreyPicture pixels = GreyPicture.smoothed(plane);
+        for (Circle circle : candidates(plane, search)) {
+          DiscRim.measure(pixels, circle.x, circle.y, circle.radius, parameters)
+              .filter(rim -> fits(rim, search, left, top))
+              .ifPresent(discs::add);
+        }
       }
     }
     return choose(discs, left, top);
@@ -145,6 +145,42 @@ public final class DiscFinder {
       }
     }
     return circles;
+  }
+
+  /**
+   * What of the picture is looked at: a black plate stands out in grey, a red one in colourfulness.
+   */
+  private enum Plane {
+    GREY {
+      @Override
+      void read(Mat picture, Mat plane) {
+        if (picture.channels() == 1) {
+          picture.copyTo(plane);
+        } else {
+          opencv_imgproc.cvtColor(picture, plane, opencv_imgproc.COLOR_BGR2GRAY);
+        }
+      }
+    },
+    COLOURFULNESS {
+      @Override
+      void read(Mat picture, Mat plane) {
+        try (MatVector channels = new MatVector();
+            Mat most = new Mat();
+            Mat least = new Mat()) {
+          opencv_core.split(picture, channels);
+          opencv_core.max(channels.get(0), channels.get(1), most);
+          opencv_core.max(most, channels.get(2), most);
+          opencv_core.min(channels.get(0), channels.get(1), least);
+          opencv_core.min(least, channels.get(2), least);
+          opencv_core.subtract(most, least, plane);
+        }
+      }
+    };
+
+    static final List<Plane> OF_A_GREY_PICTURE = List.of(GREY);
+    static final List<Plane> OF_A_COLOUR_PICTURE = List.of(GREY, COLOURFULNESS);
+
+    abstract void read(Mat picture, Mat plane);
   }
 
   private record Circle(double x, double y, double radius) {}

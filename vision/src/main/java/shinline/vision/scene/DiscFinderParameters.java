@@ -7,7 +7,7 @@ package shinline.vision.scene;
  * @param rays directions in which the rim is sought; 180
  * @param leastRimShare share of the rays that must meet the rim for an answer; 0.55
  * @param rimScatterShare standard deviation about the fitted rim, as a share of the radius, beyond
- *     which it is no disc; 0.02
+ *     which it is no disc; 0.012
  * @param leastRoundness a shorter over longer axis below this is a disc turned too far, about 32°;
  *     0.85
  * @param leastContrast weakest step across the rim that counts, grey levels; 10
@@ -33,6 +33,6 @@ public record DiscFinderParameters(
 
   /** The documented defaults. */
   public static DiscFinderParameters defaults() {
-    return new DiscFinderParameters(12, 180, 0.55, 0.02, 0.85, 10);
+    return new DiscFinderParameters(12, 180, 0.55, 0.012, 0.85, 10);
   }
 }

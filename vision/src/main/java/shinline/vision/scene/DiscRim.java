@@ -7,10 +7,11 @@ import java.util.Optional;
  * A disc's rim, measured along rays from its centre.
  *
  * <p>On each ray the steepest grey step near the expected radius is placed between the samples by a
- * parabola. The rim is {@code r(t) = r0 + a cos t + b sin t + c cos 2t + d sin 2t}: for an ellipse
- * of small flattening, a and b are the centre's offset and {@code r0 ± hypot(c, d)} the half axes.
- * Fitted by reweighted least squares (Tukey's biweight), repeated about the new centre, so that
- * hands, shadows and neighbours drop out.
+ * parabola; the step must go the same way, darker or brighter, all round. The rim is {@code r(t) =
+ * r0 + a cos t + b sin t + c cos 2t + d sin 2t}: for an ellipse of small flattening, a and b are
+ * the centre's offset and {@code r0 ± hypot(c, d)} the half axes. Fitted by reweighted least
+ * squares (Tukey's biweight), repeated about the new centre, so that hands, shadows and neighbours
+ * drop out.
  *
  * @param centreX pixels
  * @param centreY pixels
@@ -38,7 +39,7 @@ record DiscRim(
   private static final double NARROW_BAND = 0.05;
 
   /** What the smoothing of a step between two grey levels can shift it, pixels of radius. */
-  private static final double STEP_BIAS_PX = 0.15;
+  private static final double STEP_BIAS_PX = 0.25;
 
   double distanceTo(DiscRim other) {
     return Math.hypot(centreX - other.centreX, centreY - other.centreY);
@@ -47,13 +48,28 @@ record DiscRim(
   /** Measures the rim near a circle; empty when there is none. */
   static Optional<DiscRim> measure(
       GreyPicture picture, double x, double y, double radius, DiscFinderParameters parameters) {
+    Optional<DiscRim> dark = measure(picture, x, y, radius, Step.BRIGHTER_OUTSIDE, parameters);
+    Optional<DiscRim> bright = measure(picture, x, y, radius, Step.DARKER_OUTSIDE, parameters);
+    if (dark.isPresent() && bright.isPresent()) {
+      return dark.get().rimShare >= bright.get().rimShare ? dark : bright;
+    }
+    return dark.isPresent() ? dark : bright;
+  }
+
+  private static Optional<DiscRim> measure(
+      GreyPicture picture,
+      double x,
+      double y,
+      double radius,
+      Step step,
+      DiscFinderParameters parameters) {
     double[] shape = {radius, 0, 0, 0, 0};
     double centreX = x;
     double centreY = y;
     Fit fit = null;
     for (int round = 0; round < ROUNDS; round++) {
       double band = Math.max(3 / radius, round == 0 ? WIDE_BAND : round == 1 ? 0.09 : NARROW_BAND);
-      Edges edges = edges(picture, centreX, centreY, shape, band, parameters);
+      Edges edges = edges(picture, centreX, centreY, shape, band, step, parameters);
       if (edges.count < parameters.leastRimShare() * parameters.rays()) {
         return Optional.empty();
       }
@@ -101,6 +117,7 @@ record DiscRim(
       double cy,
       double[] shape,
       double band,
+      Step step,
       DiscFinderParameters parameters) {
     Edges edges = new Edges(parameters.rays());
     for (int i = 0; i < parameters.rays(); i++) {
@@ -117,7 +134,7 @@ record DiscRim(
         double inX = cx + (r - 1) * Math.cos(t);
         double inY = cy + (r - 1) * Math.sin(t);
         if (picture.covers(outX, outY) && picture.covers(inX, inY)) {
-          slope[s + steps] = Math.abs(picture.at(outX, outY) - picture.at(inX, inY));
+          slope[s + steps] = step.sign * (picture.at(outX, outY) - picture.at(inX, inY));
         }
         if (slope[s + steps] > best) {
           best = slope[s + steps];
@@ -134,6 +151,18 @@ record DiscRim(
       edges.add(t, expected + (at + shift) * SAMPLE_PX);
     }
     return edges;
+  }
+
+  /** One rim has one kind of step all round; bricks and boxes have both. */
+  private enum Step {
+    BRIGHTER_OUTSIDE(1),
+    DARKER_OUTSIDE(-1);
+
+    private final int sign;
+
+    Step(int sign) {
+      this.sign = sign;
+    }
   }
 
   /** Rim points as angle and radius. */

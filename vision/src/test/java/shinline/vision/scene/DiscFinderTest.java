@@ -58,6 +58,11 @@ class DiscFinderTest {
 
   private static void ellipse(
       Mat picture, double x, double y, double diameter, double roundness, int grey) {
+    ellipse(picture, x, y, diameter, roundness, new Scalar(grey, grey, grey, 0));
+  }
+
+  private static void ellipse(
+      Mat picture, double x, double y, double diameter, double roundness, Scalar colour) {
     // drawn eight times as large, then shrunk, so that its place and size are true to a hundredth
     int scale = 8;
     int half = (int) (diameter / 2) + 4;
@@ -67,7 +72,7 @@ class DiscFinderTest {
     try (Mat mask = new Mat(side * scale, side * scale, opencv_core.CV_8UC1, new Scalar(0));
         Mat small = new Mat();
         Mat spot = new Mat(picture, new Rect(left, top, side, side));
-        Mat paint = new Mat(side, side, opencv_core.CV_8UC3, new Scalar(grey, grey, grey, 0));
+        Mat paint = new Mat(side, side, opencv_core.CV_8UC3, colour);
         Mat alpha = new Mat();
         Mat beta = new Mat()) {
       opencv_imgproc.ellipse(
@@ -144,6 +149,24 @@ class DiscFinderTest {
 
     assertThat(found.diameterPx()).isCloseTo(170, within(SIZE_TOLERANCE * 170));
     assertThat(found.roundness()).isCloseTo(roundness, within(0.02));
+  }
+
+  @Test
+  void aRedPlateAcrossWallAndFloorIsReadByItsColour() {
+    // As grey, the lower half is brighter than the floor and the upper half darker than the wall.
+    Mat picture = new Mat(540, 960, opencv_core.CV_8UC3, new Scalar(185, 185, 185, 0));
+    opencv_imgproc.rectangle(
+        picture,
+        new Rect(0, 300, 960, 240),
+        new Scalar(40, 40, 40, 0),
+        opencv_imgproc.FILLED,
+        opencv_imgproc.LINE_8,
+        0);
+    ellipse(picture, X, Y, 160, 1, new Scalar(40, 40, 190, 0));
+
+    DiscFinding.Found found = found(finder.find(picture, SEARCH));
+
+    assertThat(found.diameterPx()).isCloseTo(160, within(SIZE_TOLERANCE * 160));
   }
 
   @Test
