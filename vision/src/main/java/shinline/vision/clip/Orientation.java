@@ -39,10 +39,6 @@ record Orientation(int quarterTurns, boolean mirrored) {
     return new Orientation(Math.floorMod(quarterTurns + more, 4), mirrored);
   }
 
-  boolean isUpright() {
-    return quarterTurns == 0 && !mirrored;
-  }
-
   boolean swapsSides() {
     return quarterTurns % 2 == 1;
   }

@@ -1,6 +1,6 @@
 package shinline.vision.clip;
 
-class FfmpegClipReaderTest extends ClipReaderContract {
+final class FfmpegClipReaderTest extends ClipReaderContract {
   @Override
   ClipReader reader() {
     return new FfmpegClipReader();

@@ -1,0 +1,42 @@
+package shinline.vision.clip;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * The identity of a file's bytes, by which a clip is known again under another name.
+ *
+ * @param sha256 64 lower-case hexadecimal digits
+ */
+public record FileDigest(String sha256) {
+  private static final int CHUNK_BYTES = 1 << 16;
+
+  /**
+   * Reads the whole file once.
+   *
+   * @throws IOException when the file cannot be read
+   */
+  public static FileDigest of(Path file) throws IOException {
+    MessageDigest digest = newDigest();
+    byte[] chunk = new byte[CHUNK_BYTES];
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
+        digest.update(chunk, 0, n);
+      }
+    }
+    return new FileDigest(HexFormat.of().formatHex(digest.digest()));
+  }
+
+  private static MessageDigest newDigest() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package shinline.vision.clip;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class FrameTallyTest {
+  private static final double TENTH = 0.1;
+
+  private static FrameTally tally(int promised, int... missing) {
+    FrameTally tally = new FrameTally(TENTH);
+    List<Integer> gone = java.util.Arrays.stream(missing).boxed().toList();
+    for (int n = 0; n < promised; n++) {
+      tally.promise(n);
+      if (!gone.contains(n)) {
+        tally.good(n);
+      }
+    }
+    return tally;
+  }
+
+  @Test
+  void wholeIsComplete() {
+    assertThat(tally(20).ending(20, 2)).isEqualTo(new ClipEnding.Complete(20));
+  }
+
+  @Test
+  void oneUnfinishedPictureAtTheEndIsForgiven() {
+    assertThat(tally(19).ending(20, 2)).isEqualTo(new ClipEnding.Complete(19));
+  }
+
+  @Test
+  void anIndexThatListsMoreIsAnEarlyEnd() {
+    ClipEnding ending = tally(12).ending(20, 2);
+    assertThat(ending).isEqualTo(new ClipEnding.EndedEarly(12, 20, 11 * TENTH, 2, List.of()));
+  }
+
+  @Test
+  void missingInsideAreGapsWithTimes() {
+    ClipEnding ending = tally(20, 5, 6, 10).ending(20, 2);
+    assertThat(ending)
+        .isEqualTo(
+            new ClipEnding.Damaged(
+                17,
+                20,
+                List.of(
+                    new ClipEnding.Gap(4 * TENTH, 7 * TENTH, 2),
+                    new ClipEnding.Gap(9 * TENTH, 11 * TENTH, 1))));
+  }
+
+  @Test
+  void withoutAnIndexTheLengthTells() {
+    assertThat(tally(20).ending(0, 9)).isInstanceOf(ClipEnding.EndedEarly.class);
+    // Sound that runs on for less than a second.
+    assertThat(tally(20).ending(0, 2.8)).isEqualTo(new ClipEnding.Complete(20));
+  }
+}
