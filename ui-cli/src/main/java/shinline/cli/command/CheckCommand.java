@@ -26,8 +26,13 @@ import shinline.cli.check.ModelChoice;
 import shinline.cli.check.Progress;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
+import shinline.cli.format.FlagImages;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
+import shinline.cli.picture.ClipPictures;
+import shinline.cli.picture.Face;
+import shinline.cli.picture.PictureFiles;
+import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Layout;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
@@ -129,8 +134,14 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Write NAME.json and NAME.csv for every clip into this folder.")
+      description =
+          "Write NAME.json, NAME.csv and a picture of every flag, for every clip, into this folder.")
   private @Nullable Path out;
+
+  @Option(
+      names = "--blur-face",
+      description = "Make the athlete's head unrecognisable in everything with pictures.")
+  private boolean blurFace;
 
   @Option(
       names = "--units",
@@ -205,8 +216,11 @@ public final class CheckCommand implements Callable<Integer> {
   private ExitCode write(ClipReport report, OutputPlan plan, Path clip) {
     try {
       if (report instanceof ClipReport.Measured measured) {
+        RepPictures pictures = pictures(measured, plan, clip);
         for (WholeFile file : plan.json(clip)) {
-          file.write(w -> ResultJson.write(measured, w));
+          FlagImages images =
+              file.isDevice() ? FlagImages.none() : new PictureFiles(file.path()).write(pictures);
+          file.write(w -> ResultJson.write(measured, images, w));
         }
         for (WholeFile file : plan.series(clip)) {
           file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
@@ -226,6 +240,24 @@ public final class CheckCommand implements Callable<Integer> {
       surroundings.err().flush();
       return e.exitCode();
     }
+  }
+
+  /** Pictures that cannot be drawn must not cost the coach the numbers. */
+  private RepPictures pictures(ClipReport.Measured report, OutputPlan plan, Path clip) {
+    if (plan.json(clip).stream().allMatch(WholeFile::isDevice)) {
+      return RepPictures.none();
+    }
+    try {
+      return ClipPictures.of(
+          clip, report, captureFps(), units, blurFace ? Face.BLURRED : Face.SHOWN);
+    } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
+      surroundings.fault(clip.getFileName() + ", pictures: ", e);
+      return RepPictures.none();
+    }
+  }
+
+  private OptionalDouble captureFps() {
+    return captureFps == null ? OptionalDouble.empty() : OptionalDouble.of(captureFps);
   }
 
   private CheckOptions options() {
@@ -253,10 +285,7 @@ public final class CheckCommand implements Callable<Integer> {
             Optional.ofNullable(roll),
             Optional.empty(),
             target == null ? Target.none() : target);
-    return new CheckOptions(
-        analysis,
-        model,
-        captureFps == null ? OptionalDouble.empty() : OptionalDouble.of(captureFps));
+    return new CheckOptions(analysis, model, captureFps());
   }
 
   private void within(double metres, double min, double max, String option, String shown) {
