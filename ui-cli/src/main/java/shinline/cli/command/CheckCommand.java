@@ -29,6 +29,7 @@ import shinline.cli.file.WholeFile;
 import shinline.cli.format.FlagImages;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
+import shinline.cli.picture.AnnotatedClip;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.PictureFiles;
@@ -139,8 +140,15 @@ public final class CheckCommand implements Callable<Integer> {
   private @Nullable Path out;
 
   @Option(
+      names = "--annotated",
+      paramLabel = "FILE.mp4",
+      description = "Write one clip again with lines, live numbers and the rep counter drawn on.")
+  private @Nullable Path annotated;
+
+  @Option(
       names = "--blur-face",
-      description = "Make the athlete's head unrecognisable in everything with pictures.")
+      description =
+          "Make the athlete's head unrecognisable in pictures and clip; other people stay.")
   private boolean blurFace;
 
   @Option(
@@ -169,7 +177,8 @@ public final class CheckCommand implements Callable<Integer> {
             clips,
             Optional.ofNullable(json),
             Optional.ofNullable(series),
-            Optional.ofNullable(out));
+            Optional.ofNullable(out),
+            Optional.ofNullable(annotated));
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
     ExitCode worst = ExitCode.MEASURED;
     boolean anyRead = false;
@@ -225,6 +234,9 @@ public final class CheckCommand implements Callable<Integer> {
         for (WholeFile file : plan.series(clip)) {
           file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
         }
+        if (plan.annotated().isPresent()) {
+          annotate(plan.annotated().get(), measured, clip);
+        }
       } else if (report instanceof ClipReport.NotMeasured not) {
         for (WholeFile file : plan.json(clip)) {
           file.write(w -> ResultJson.write(not, w));
@@ -248,12 +260,24 @@ public final class CheckCommand implements Callable<Integer> {
       return RepPictures.none();
     }
     try {
-      return ClipPictures.of(
-          clip, report, captureFps(), units, blurFace ? Face.BLURRED : Face.SHOWN);
+      return ClipPictures.of(clip, report, captureFps(), units, face());
     } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
       surroundings.fault(clip.getFileName() + ", pictures: ", e);
       return RepPictures.none();
     }
+  }
+
+  private void annotate(Path film, ClipReport.Measured report, Path clip) {
+    Progress progress = surroundings.progress(String.valueOf(film.getFileName()));
+    try {
+      AnnotatedClip.write(film, clip, report, captureFps(), units, face(), progress);
+    } finally {
+      progress.end();
+    }
+  }
+
+  private Face face() {
+    return blurFace ? Face.BLURRED : Face.SHOWN;
   }
 
   private OptionalDouble captureFps() {

@@ -16,7 +16,7 @@ import shinline.metrics.result.SetResult;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
-import shinline.vision.clip.Frame;
+import shinline.vision.clip.FramePicker;
 
 /**
  * The drawn-on frames of one measured clip. They are fetched in a second pass that only decodes up
@@ -119,31 +119,24 @@ public final class ClipPictures implements RepPictures {
     StillPicture still = new StillPicture(scene, units);
     HeadBlur blur = new HeadBlur(scene);
     List<RepPicture> pictures = new ArrayList<>();
-    BufferedImage image = FrameImage.none();
-    int at = 0;
-    for (var entry : wanted.entrySet()) {
-      while (at < entry.getKey() && clip.skip().isPresent()) {
-        at++;
-      }
-      Optional<Frame> frame = at == entry.getKey() ? clip.next() : Optional.empty();
-      if (frame.isEmpty()) {
-        break;
-      }
-      at++;
-      image = FrameImage.copy(frame.get().image(), image);
-      double timeS = frame.get().timeS();
-      if (face == Face.BLURRED) {
-        blur.cover(image, timeS);
-      }
-      for (Wanted one : entry.getValue()) {
-        BufferedImage shown = image;
-        pictures.add(
-            one.flag()
-                .map(flag -> still.fault(shown, timeS, one.rep(), flag))
-                .orElseGet(
-                    () -> still.bottom(shown, timeS, one.rep(), report.set().reps().size())));
-      }
-    }
+    new FramePicker(wanted.navigableKeySet())
+        .pick(
+            clip,
+            frame -> {
+              BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
+              double timeS = frame.timeS();
+              if (face == Face.BLURRED) {
+                blur.cover(image, timeS);
+              }
+              for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
+                pictures.add(
+                    one.flag()
+                        .map(flag -> still.fault(image, timeS, one.rep(), flag))
+                        .orElseGet(
+                            () ->
+                                still.bottom(image, timeS, one.rep(), report.set().reps().size())));
+              }
+            });
     // Faults of a rep come in the order of the result, which the order of frames need not be.
     pictures.sort(
         Comparator.comparingInt(RepPicture::rep)

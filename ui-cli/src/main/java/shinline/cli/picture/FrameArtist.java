@@ -5,7 +5,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import shinline.cli.picture.Ink.Hang;
 import shinline.cli.text.Units;
@@ -139,12 +141,15 @@ final class FrameArtist {
         value(rep, Measure.KNEE_PAST_TOE_FOOT));
   }
 
-  /** The numbers of an instant. */
-  void liveNumbers(Ink ink, double timeS) {
+  /** The numbers of an instant, each in the colour of its line. */
+  Map<String, Color> liveWords(double timeS) {
     PoseAt pose = scene.pose(timeS);
-    shinTag(ink, pose, pose.number(Column.SHIN));
-    trunkTag(ink, pose, pose.number(Column.TRUNK_LEAN));
-    kneeTag(ink, timeS, pose.number(Column.KNEE_PAST_TOE), pose.number(Column.KNEE_PAST_TOE_FOOT));
+    Map<String, Color> words = new LinkedHashMap<>();
+    pose.number(Column.SHIN).ifPresent(v -> words.put("shin " + degrees(v), Ink.LEG));
+    knee(pose.number(Column.KNEE_PAST_TOE), pose.number(Column.KNEE_PAST_TOE_FOOT))
+        .ifPresent(w -> words.put(w, Ink.TOE_LINE));
+    pose.number(Column.TRUNK_LEAN).ifPresent(v -> words.put("trunk " + degrees(v), Ink.TRUNK));
+    return words;
   }
 
   private static Optional<Double> value(RepResult rep, Measure measure) {
@@ -170,16 +175,17 @@ final class FrameArtist {
 
   /** At the top of the toe line, so that the knee itself stays in view. */
   private void kneeTag(Ink ink, double timeS, Optional<Double> cm, Optional<Double> footPercent) {
-    String words =
-        cm.map(v -> "knee " + FlagCaption.length(Math.abs(v), units) + side(v))
-            .or(
-                () ->
-                    footPercent.map(
-                        v ->
-                            String.format(Locale.ROOT, "knee %.0f %% of foot", Math.abs(v))
-                                + side(v)))
-            .orElse("toe line");
+    String words = knee(cm, footPercent).orElse("toe line");
     toeLineWords(ink, timeS, words, Ink.TOE_LINE, TAG_SIZE);
+  }
+
+  private Optional<String> knee(Optional<Double> cm, Optional<Double> footPercent) {
+    return cm.map(v -> "knee " + FlagCaption.length(Math.abs(v), units) + side(v))
+        .or(
+            () ->
+                footPercent.map(
+                    v ->
+                        String.format(Locale.ROOT, "knee %.0f %% of foot", Math.abs(v)) + side(v)));
   }
 
   private static String side(double past) {

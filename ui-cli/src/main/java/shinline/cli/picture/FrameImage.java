@@ -35,6 +35,18 @@ final class FrameImage {
     return image;
   }
 
+  /**
+   * Copies a drawn image into a frame of the same size.
+   *
+   * @param bgr continuous, BGR, 8 bits
+   */
+  static void copy(BufferedImage image, Mat bgr) {
+    byte[] bytes = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    try (BytePointer data = bgr.data()) {
+      data.put(bytes, 0, bytes.length);
+    }
+  }
+
   /** Something to pass where no image is there yet. */
   static BufferedImage none() {
     return new BufferedImage(1, 1, BufferedImage.TYPE_3BYTE_BGR);

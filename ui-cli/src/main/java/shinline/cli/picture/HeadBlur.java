@@ -15,10 +15,10 @@ import shinline.metrics.track.BodyPoint;
  */
 final class HeadBlur {
   /** From the ear, a disc of this radius holds face and hair; share of stature, rounded up. */
-  private static final double RADIUS = 0.105;
+  private static final double RADIUS = 0.125;
 
   /** The face lies ahead of the ear. */
-  private static final double AHEAD = 0.025;
+  private static final double AHEAD = 0.015;
 
   /** Ear above the middle of the shoulders, share of stature. */
   private static final double EAR_ABOVE_SHOULDER = 0.115;

@@ -121,6 +121,12 @@ final class Ink {
     FontMetrics metrics = g.getFontMetrics();
     double pad = 0.8 * unit;
     double w = metrics.stringWidth(words) + 2 * pad;
+    if (w > bounds.getWidth() - 2) {
+      // Smaller words rather than cut ones; a little less than needed, as widths are rounded.
+      g.setFont(font(0.97 * sizeUnits * (bounds.getWidth() - 2 - 2 * pad) / (w - 2 * pad)));
+      metrics = g.getFontMetrics();
+      w = metrics.stringWidth(words) + 2 * pad;
+    }
     double h = metrics.getAscent() + metrics.getDescent() + 0.6 * pad;
     double gap = 2 * unit;
     double x =
