@@ -29,6 +29,8 @@ public final class Main {
   }
 
   public static void main(String[] args) {
+    // Pictures are drawn without a screen; some systems would show an icon for it.
+    System.setProperty("java.awt.headless", "true");
     Charset charset = terminalCharset();
     PrintWriter out = writer(FileDescriptor.out, charset);
     PrintWriter err = writer(FileDescriptor.err, charset);

@@ -26,8 +26,14 @@ import shinline.cli.check.ModelChoice;
 import shinline.cli.check.Progress;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
+import shinline.cli.format.FlagImages;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
+import shinline.cli.picture.AnnotatedClip;
+import shinline.cli.picture.ClipPictures;
+import shinline.cli.picture.Face;
+import shinline.cli.picture.PictureFiles;
+import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Layout;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
@@ -129,8 +135,21 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Write NAME.json and NAME.csv for every clip into this folder.")
+      description =
+          "Write NAME.json, NAME.csv and a picture of every flag, for every clip, into this folder.")
   private @Nullable Path out;
+
+  @Option(
+      names = "--annotated",
+      paramLabel = "FILE.mp4",
+      description = "Write one clip again with lines, live numbers and the rep counter drawn on.")
+  private @Nullable Path annotated;
+
+  @Option(
+      names = "--blur-face",
+      description =
+          "Make the athlete's head unrecognisable in pictures and clip; other people stay.")
+  private boolean blurFace;
 
   @Option(
       names = "--units",
@@ -158,7 +177,8 @@ public final class CheckCommand implements Callable<Integer> {
             clips,
             Optional.ofNullable(json),
             Optional.ofNullable(series),
-            Optional.ofNullable(out));
+            Optional.ofNullable(out),
+            Optional.ofNullable(annotated));
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
     ExitCode worst = ExitCode.MEASURED;
     boolean anyRead = false;
@@ -205,11 +225,17 @@ public final class CheckCommand implements Callable<Integer> {
   private ExitCode write(ClipReport report, OutputPlan plan, Path clip) {
     try {
       if (report instanceof ClipReport.Measured measured) {
+        RepPictures pictures = pictures(measured, plan, clip);
         for (WholeFile file : plan.json(clip)) {
-          file.write(w -> ResultJson.write(measured, w));
+          FlagImages images =
+              file.isDevice() ? FlagImages.none() : new PictureFiles(file.path()).write(pictures);
+          file.write(w -> ResultJson.write(measured, images, w));
         }
         for (WholeFile file : plan.series(clip)) {
           file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
+        }
+        if (plan.annotated().isPresent()) {
+          annotate(plan.annotated().get(), measured, clip);
         }
       } else if (report instanceof ClipReport.NotMeasured not) {
         for (WholeFile file : plan.json(clip)) {
@@ -226,6 +252,36 @@ public final class CheckCommand implements Callable<Integer> {
       surroundings.err().flush();
       return e.exitCode();
     }
+  }
+
+  /** Pictures that cannot be drawn must not cost the coach the numbers. */
+  private RepPictures pictures(ClipReport.Measured report, OutputPlan plan, Path clip) {
+    if (plan.json(clip).stream().allMatch(WholeFile::isDevice)) {
+      return RepPictures.none();
+    }
+    try {
+      return ClipPictures.of(clip, report, captureFps(), units, face());
+    } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
+      surroundings.fault(clip.getFileName() + ", pictures: ", e);
+      return RepPictures.none();
+    }
+  }
+
+  private void annotate(Path film, ClipReport.Measured report, Path clip) {
+    Progress progress = surroundings.progress(String.valueOf(film.getFileName()));
+    try {
+      AnnotatedClip.write(film, clip, report, captureFps(), units, face(), progress);
+    } finally {
+      progress.end();
+    }
+  }
+
+  private Face face() {
+    return blurFace ? Face.BLURRED : Face.SHOWN;
+  }
+
+  private OptionalDouble captureFps() {
+    return captureFps == null ? OptionalDouble.empty() : OptionalDouble.of(captureFps);
   }
 
   private CheckOptions options() {
@@ -253,10 +309,7 @@ public final class CheckCommand implements Callable<Integer> {
             Optional.ofNullable(roll),
             Optional.empty(),
             target == null ? Target.none() : target);
-    return new CheckOptions(
-        analysis,
-        model,
-        captureFps == null ? OptionalDouble.empty() : OptionalDouble.of(captureFps));
+    return new CheckOptions(analysis, model, captureFps());
   }
 
   private void within(double metres, double min, double max, String option, String shown) {

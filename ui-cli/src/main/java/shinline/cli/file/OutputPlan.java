@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import shinline.cli.CoachException;
 
 /**
@@ -22,25 +23,37 @@ public final class OutputPlan {
   private final Optional<Path> json;
   private final Optional<Path> series;
   private final Optional<Path> folder;
+  private final Optional<Path> annotated;
 
-  private OutputPlan(Optional<Path> json, Optional<Path> series, Optional<Path> folder) {
+  private OutputPlan(
+      Optional<Path> json, Optional<Path> series, Optional<Path> folder, Optional<Path> annotated) {
     this.json = json;
     this.series = series;
     this.folder = folder;
+    this.annotated = annotated;
   }
 
   /**
    * @throws CoachException when the places clash, or cannot be written to
    */
   public static OutputPlan of(
-      List<Path> clips, Optional<Path> json, Optional<Path> series, Optional<Path> folder) {
+      List<Path> clips,
+      Optional<Path> json,
+      Optional<Path> series,
+      Optional<Path> folder,
+      Optional<Path> annotated) {
+    if (clips.size() > 1 && annotated.isPresent()) {
+      throw CoachException.usage(
+          "--annotated is one clip, and " + clips.size() + " were given. Check them one by one.");
+    }
+    annotated.ifPresent(OutputPlan::checkFilm);
     if (clips.size() > 1 && (json.isPresent() || series.isPresent())) {
       throw CoachException.usage(
           "--json and --series hold one clip, and "
               + clips.size()
               + " were given. Use --out FOLDER, which writes NAME.json and NAME.csv for each.");
     }
-    OutputPlan plan = new OutputPlan(json, series, folder);
+    OutputPlan plan = new OutputPlan(json, series, folder, annotated);
     folder.ifPresent(OutputPlan::makeFolder);
     Map<String, Path> clipOf = new HashMap<>();
     Set<Path> places = new HashSet<>();
@@ -86,13 +99,28 @@ public final class OutputPlan {
     return places(series, clip, ".csv");
   }
 
+  /** Where the annotated clip goes: a file or nowhere. */
+  public Optional<Path> annotated() {
+    return annotated;
+  }
+
+  /** Phones go by the ending, and a film is finished by going back in it, which a pipe cannot. */
+  private static void checkFilm(Path film) {
+    if (!String.valueOf(film.getFileName()).toLowerCase(Locale.ROOT).endsWith(".mp4")
+        || new WholeFile(film).isDevice()) {
+      throw CoachException.usage(
+          "--annotated " + film + ": name a file that ends in .mp4, for example set1-drawn.mp4.");
+    }
+  }
+
   private List<WholeFile> files(Path clip) {
-    return java.util.stream.Stream.concat(json(clip).stream(), series(clip).stream()).toList();
+    return Stream.of(json(clip), series(clip), annotated.map(WholeFile::new).stream().toList())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private List<WholeFile> places(Optional<Path> single, Path clip, String ending) {
-    return java.util.stream.Stream.concat(
-            single.stream(), folder.stream().map(f -> f.resolve(stem(clip) + ending)))
+    return Stream.concat(single.stream(), folder.stream().map(f -> f.resolve(stem(clip) + ending)))
         .map(WholeFile::new)
         .toList();
   }

@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -26,10 +27,16 @@ public final class WholeFile {
     this.target = target;
   }
 
-  /** Fills a file. */
+  /** Fills a text file. */
   @FunctionalInterface
   public interface Content {
     void writeTo(Writer writer) throws IOException;
+  }
+
+  /** Fills a file of any kind, by its path. */
+  @FunctionalInterface
+  private interface Filling {
+    void fill(Path file, OpenOption... how) throws IOException;
   }
 
   public Path path() {
@@ -64,21 +71,33 @@ public final class WholeFile {
    * @throws CoachException as {@link #checkWritable}; the old file, if any, is then still there
    */
   public void write(Content content) {
+    replace(
+        (file, how) -> {
+          try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8, how)) {
+            content.writeTo(writer);
+          }
+        });
+  }
+
+  /**
+   * @param content of a file that is no text
+   * @throws CoachException as {@link #checkWritable}; the old file, if any, is then still there
+   */
+  public void write(byte[] content) {
+    replace((file, how) -> Files.write(file, content, how));
+  }
+
+  private void replace(Filling filling) {
     try {
       if (isDevice()) {
-        try (Writer writer = Files.newBufferedWriter(target, StandardCharsets.UTF_8)) {
-          content.writeTo(writer);
-        }
+        filling.fill(target);
         return;
       }
       // A link is followed, so that the file it names is replaced and not the link.
       Path place = Files.exists(target) ? target.toRealPath() : target;
       Path part = part();
       try {
-        try (Writer writer =
-            Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-          content.writeTo(writer);
-        }
+        filling.fill(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         move(part, place);
       } finally {
         Files.deleteIfExists(part);
@@ -97,7 +116,7 @@ public final class WholeFile {
   }
 
   /** A pipe or a device has no place beside it to write to first. */
-  private boolean isDevice() {
+  public boolean isDevice() {
     return Files.exists(target) && !Files.isRegularFile(target) && !Files.isDirectory(target);
   }
 

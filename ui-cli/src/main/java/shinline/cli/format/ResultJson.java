@@ -41,14 +41,25 @@ public final class ResultJson {
   private static final int SCALE_PLACES = 5;
 
   private final JsonGenerator out;
+  private final FlagImages images;
 
-  private ResultJson(JsonGenerator out) {
+  private ResultJson(JsonGenerator out, FlagImages images) {
     this.out = out;
+    this.images = images;
   }
 
+  /** A result without pictures beside it. */
   public static void write(ClipReport.Measured report, Writer writer) throws IOException {
+    write(report, FlagImages.none(), writer);
+  }
+
+  /**
+   * @param images the pictures that lie beside the file
+   */
+  public static void write(ClipReport.Measured report, FlagImages images, Writer writer)
+      throws IOException {
     try (JsonGenerator out = generator(writer)) {
-      ResultJson json = new ResultJson(out);
+      ResultJson json = new ResultJson(out, images);
       SetResult set = report.set();
       out.writeStartObject();
       json.head(report.clip());
@@ -66,7 +77,7 @@ public final class ResultJson {
 
   public static void write(ClipReport.NotMeasured report, Writer writer) throws IOException {
     try (JsonGenerator out = generator(writer)) {
-      ResultJson json = new ResultJson(out);
+      ResultJson json = new ResultJson(out, FlagImages.none());
       out.writeStartObject();
       json.head(report.clip());
       json.unknownSetUp(report.clip(), report.warnings());
@@ -234,13 +245,13 @@ public final class ResultJson {
     strings("reasons", rep.reasons());
     out.writeArrayFieldStart("flags");
     for (Flag flag : rep.flags()) {
-      flag(flag);
+      flag(rep.rep(), flag);
     }
     out.writeEndArray();
     out.writeEndObject();
   }
 
-  private void flag(Flag flag) throws IOException {
+  private void flag(int rep, Flag flag) throws IOException {
     out.writeStartObject();
     out.writeStringField("kind", flag.kind().jsonName());
     number("atS", flag.atS());
@@ -249,7 +260,12 @@ public final class ResultJson {
     number("limit", flag.limit());
     out.writeStringField("unit", flag.unit().symbol());
     number("confidence", flag.confidence());
-    out.writeNullField("image");
+    Optional<String> image = images.fileName(rep, flag.kind());
+    if (image.isPresent()) {
+      out.writeStringField("image", image.get());
+    } else {
+      out.writeNullField("image");
+    }
     out.writeEndObject();
   }
 

@@ -9,8 +9,8 @@ import shinline.metrics.result.FlagKind;
 public interface RepPictures {
 
   /**
-   * Rep by rep: the bottom first, where there is one, then the faults in the order of the result. A
-   * long set has the bottoms of its flagged reps only.
+   * Rep by rep: the bottom first, where there is one, then the faults in the order of their kinds.
+   * A long set has the bottoms of its flagged reps only.
    */
   List<RepPicture> all();
 

@@ -1,0 +1,147 @@
+package shinline.cli.picture;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import shinline.cli.check.ClipReport;
+import shinline.cli.text.Units;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.vision.clip.Clip;
+import shinline.vision.clip.ClipOptions;
+import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.FramePicker;
+
+/**
+ * The drawn-on frames of one measured clip. They are fetched in a second pass that only decodes up
+ * to the last one needed and turns no other frame into a picture: a fraction of the first pass,
+ * which looks at each with the pose model, and no frame is ever kept.
+ */
+public final class ClipPictures implements RepPictures {
+  /** A longer set has bottoms of its notable reps only. */
+  private static final int MOST_BOTTOMS = 12;
+
+  private final List<RepPicture> pictures;
+
+  private ClipPictures(List<RepPicture> pictures) {
+    this.pictures = List.copyOf(pictures);
+  }
+
+  /**
+   * Draws the pictures of a clip that was measured.
+   *
+   * @param captureFps as the clip was measured with
+   * @return fewer pictures, or none, when the clip cannot be read again
+   */
+  public static RepPictures of(
+      Path clip, ClipReport.Measured report, OptionalDouble captureFps, Units units, Face face) {
+    return of(ClipReader.standard(), clip, report, captureFps, units, face);
+  }
+
+  static RepPictures of(
+      ClipReader reader,
+      Path file,
+      ClipReport.Measured report,
+      OptionalDouble captureFps,
+      Units units,
+      Face face) {
+    TreeMap<Integer, List<Wanted>> wanted = wanted(report.set());
+    if (wanted.isEmpty()) {
+      return RepPictures.none();
+    }
+    ClipOptions how = new ClipOptions(captureFps, ClipOptions.defaults().decodeThreads());
+    return SecondLook.at(reader, file, how, report.clip())
+        .map(
+            clip -> {
+              try (clip) {
+                return (RepPictures) new ClipPictures(draw(clip, report, units, face, wanted));
+              }
+            })
+        .orElse(RepPictures.none());
+  }
+
+  @Override
+  public List<RepPicture> all() {
+    return pictures;
+  }
+
+  /** A picture to be made: of a fault, or of a bottom. */
+  private record Wanted(RepResult rep, Optional<Flag> flag) {}
+
+  private static TreeMap<Integer, List<Wanted>> wanted(SetResult set) {
+    TreeMap<Integer, List<Wanted>> wanted = new TreeMap<>();
+    int bottoms = 0;
+    for (RepResult rep : set.reps()) {
+      if ((set.reps().size() <= MOST_BOTTOMS || SetScene.notable(rep)) && bottoms < MOST_BOTTOMS) {
+        bottoms++;
+        add(wanted, frameAt(set, rep.bottomS()), new Wanted(rep, Optional.empty()));
+      }
+      for (Flag flag : rep.flags()) {
+        add(wanted, flag.frame(), new Wanted(rep, Optional.of(flag)));
+      }
+    }
+    return wanted;
+  }
+
+  private static void add(TreeMap<Integer, List<Wanted>> wanted, int frame, Wanted one) {
+    if (frame >= 0) {
+      wanted.computeIfAbsent(frame, f -> new ArrayList<>()).add(one);
+    }
+  }
+
+  /** The frame that was looked at nearest to an instant; -1 when none was. */
+  private static int frameAt(SetResult set, double timeS) {
+    int best = -1;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int row = 0; row < set.series().rows(); row++) {
+      double away = Math.abs(set.series().timeS(row) - timeS);
+      if (away < nearest) {
+        nearest = away;
+        best = set.series().frame(row);
+      }
+    }
+    return best;
+  }
+
+  private static List<RepPicture> draw(
+      Clip clip,
+      ClipReport.Measured report,
+      Units units,
+      Face face,
+      TreeMap<Integer, List<Wanted>> wanted) {
+    SetScene scene = new SetScene(report.set(), report.clip().widthPx(), report.clip().heightPx());
+    StillPicture still = new StillPicture(scene, units);
+    HeadBlur blur = new HeadBlur(scene);
+    List<RepPicture> pictures = new ArrayList<>();
+    new FramePicker(wanted.navigableKeySet())
+        .pick(
+            clip,
+            frame -> {
+              BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
+              double timeS = frame.timeS();
+              if (face == Face.BLURRED) {
+                blur.cover(image, timeS);
+              }
+              for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
+                pictures.add(
+                    one.flag()
+                        .map(flag -> still.fault(image, timeS, one.rep(), flag))
+                        .orElseGet(
+                            () ->
+                                still.bottom(image, timeS, one.rep(), report.set().reps().size())));
+              }
+            });
+    // Faults of a rep come in the order of the result, which the order of frames need not be.
+    pictures.sort(
+        Comparator.comparingInt(RepPicture::rep)
+            .thenComparing(p -> p.flag().isPresent())
+            .thenComparing(p -> p.flag().map(Enum::ordinal).orElse(-1)));
+    return pictures;
+  }
+}

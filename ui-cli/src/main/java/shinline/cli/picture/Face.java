@@ -1,0 +1,7 @@
+package shinline.cli.picture;
+
+/** Whether the athlete may be recognised in pictures. */
+public enum Face {
+  SHOWN,
+  BLURRED
+}

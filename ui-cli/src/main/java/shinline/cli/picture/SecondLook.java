@@ -1,0 +1,47 @@
+package shinline.cli.picture;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import shinline.cli.check.ClipFacts;
+import shinline.vision.clip.Clip;
+import shinline.vision.clip.ClipOpening;
+import shinline.vision.clip.ClipOptions;
+import shinline.vision.clip.ClipReader;
+
+/** Opens a clip again, in the same way as when it was measured. */
+final class SecondLook {
+  private SecondLook() {}
+
+  /**
+   * @return the clip, to be closed; empty when it cannot be read, or is no longer the same
+   */
+  static Optional<Clip> at(ClipReader reader, Path file, ClipOptions how, ClipFacts facts) {
+    Optional<Clip> clip = open(reader, file, how);
+    if (clip.isEmpty() || fits(clip.get(), facts)) {
+      return clip;
+    }
+    // The first look found the athlete lying and turned the picture.
+    int missing = Math.floorMod(facts.rotationDeg() - clip.get().info().rotationDeg(), 360) / 90;
+    clip.get().close();
+    if (missing == 0) {
+      return Optional.empty();
+    }
+    Optional<Clip> turned = open(reader, file, how.turnedMore(missing));
+    if (turned.isPresent() && !fits(turned.get(), facts)) {
+      turned.get().close();
+      return Optional.empty();
+    }
+    return turned;
+  }
+
+  private static boolean fits(Clip clip, ClipFacts facts) {
+    return clip.info().rotationDeg() == facts.rotationDeg()
+        && clip.info().widthPx() == facts.widthPx()
+        && clip.info().heightPx() == facts.heightPx();
+  }
+
+  private static Optional<Clip> open(ClipReader reader, Path file, ClipOptions how) {
+    ClipOpening opening = reader.open(file, how);
+    return opening.fold(opened -> Optional.of(opened.clip()), refused -> Optional.empty());
+  }
+}

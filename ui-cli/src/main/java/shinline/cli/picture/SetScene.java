@@ -1,0 +1,216 @@
+package shinline.cli.picture;
+
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SeriesTable;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.Verdict;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.Side;
+
+/** A measured set as something to draw: where everything is in the picture at any instant. */
+final class SetScene {
+  /** Hip to shoulder, share of stature (Drillis and Contini 1966: 0.818 less 0.530). */
+  private static final double TRUNK_SHARE = 0.288;
+
+  /** The foot is flat around the start of lowering: the athlete stands on it. */
+  private static final double FLAT_S = 0.35;
+
+  private final SetResult set;
+  private final PoseTimeline timeline;
+  private final int widthPx;
+  private final int heightPx;
+  private final OptionalDouble staturePx;
+
+  /** Looked up at every frame of an annotated clip. */
+  private final Map<Integer, Optional<FootPrint>> footPrints = new HashMap<>();
+
+  /**
+   * @param widthPx width of the upright picture
+   * @param heightPx height of the upright picture
+   */
+  SetScene(SetResult set, int widthPx, int heightPx) {
+    this.set = set;
+    this.widthPx = widthPx;
+    this.heightPx = heightPx;
+    timeline = new PoseTimeline(set.series(), heightPx);
+    List<Double> trunks = new ArrayList<>();
+    for (int row = 0; row < set.series().rows(); row++) {
+      PoseAt pose = pose(set.series().timeS(row));
+      pose.midHip()
+          .ifPresent(hip -> pose.midShoulder().ifPresent(s -> trunks.add(hip.distance(s))));
+    }
+    // The longest trunks are the ones seen square on; the very longest are outliers.
+    staturePx = quantile(trunks, 0.8, 1 / TRUNK_SHARE);
+  }
+
+  SetResult set() {
+    return set;
+  }
+
+  SeriesTable series() {
+    return set.series();
+  }
+
+  int widthPx() {
+    return widthPx;
+  }
+
+  int heightPx() {
+    return heightPx;
+  }
+
+  /** The athlete's standing height in pixels, as the trunk tells it; empty when never seen. */
+  OptionalDouble staturePx() {
+    return staturePx;
+  }
+
+  PoseAt pose(double timeS) {
+    return timeline.at(timeS);
+  }
+
+  /** +1 when the athlete faces the right side of the picture, else -1. */
+  int ahead() {
+    return set.setUp().facing() == Side.RIGHT ? 1 : -1;
+  }
+
+  /** The point that lies {@code up} pixels above and {@code ahead} pixels ahead of another. */
+  Point2D from(Point2D place, double aheadPx, double upPx) {
+    double roll = Math.toRadians(set.setUp().rollDeg());
+    double right = ahead() * aheadPx;
+    return new Point2D.Double(
+        place.getX() + right * Math.cos(roll) + upPx * Math.sin(roll),
+        place.getY() + right * Math.sin(roll) - upPx * Math.cos(roll));
+  }
+
+  /** How many pixels a place lies ahead of another, along the true horizontal. */
+  double aheadOf(Point2D place, Point2D other) {
+    double roll = Math.toRadians(set.setUp().rollDeg());
+    return ahead()
+        * ((place.getX() - other.getX()) * Math.cos(roll)
+            + (place.getY() - other.getY()) * Math.sin(roll));
+  }
+
+  /** How many pixels a place lies above another, along the true vertical. */
+  double above(Point2D place, Point2D other) {
+    double roll = Math.toRadians(set.setUp().rollDeg());
+    return (place.getX() - other.getX()) * Math.sin(roll)
+        - (place.getY() - other.getY()) * Math.cos(roll);
+  }
+
+  /** Where the front foot stands in a rep; empty when it was not seen. */
+  Optional<FootPrint> footPrint(RepResult rep) {
+    return footPrints.computeIfAbsent(rep.rep(), r -> look(rep));
+  }
+
+  private Optional<FootPrint> look(RepResult rep) {
+    return print(rep.startS() - FLAT_S, rep.startS() + FLAT_S)
+        .or(() -> print(rep.startS(), rep.endS()));
+  }
+
+  private Optional<FootPrint> print(double fromS, double toS) {
+    return median(BodyPoint.FRONT_HEEL, fromS, toS)
+        .flatMap(
+            heel -> median(BodyPoint.FRONT_TOE, fromS, toS).map(toe -> new FootPrint(heel, toe)));
+  }
+
+  private Optional<Point2D> median(BodyPoint point, double fromS, double toS) {
+    List<Double> x = new ArrayList<>();
+    List<Double> y = new ArrayList<>();
+    for (int row = timeline.firstRowNotBefore(fromS);
+        row < series().rows() && series().timeS(row) <= toS;
+        row++) {
+      pose(series().timeS(row))
+          .point(point)
+          .ifPresent(
+              p -> {
+                x.add(p.getX());
+                y.add(p.getY());
+              });
+    }
+    OptionalDouble mx = quantile(x, 0.5, 1);
+    OptionalDouble my = quantile(y, 0.5, 1);
+    return mx.isPresent() && my.isPresent()
+        ? Optional.of(new Point2D.Double(mx.getAsDouble(), my.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private static OptionalDouble quantile(List<Double> values, double share, double factor) {
+    if (values.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Collections.sort(values);
+    return OptionalDouble.of(factor * values.get((int) (share * (values.size() - 1))));
+  }
+
+  /** The rep an instant belongs to, the rest after it included; empty before the first. */
+  Optional<RepResult> repAt(double timeS) {
+    Optional<RepResult> last = Optional.empty();
+    for (RepResult rep : set.reps()) {
+      if (rep.startS() <= timeS) {
+        last = Optional.of(rep);
+      }
+    }
+    return last;
+  }
+
+  /** The rep with the lowest hip, against which a shallow one is shown. */
+  Optional<RepResult> deepest() {
+    RepResult best = null;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (RepResult rep : set.reps()) {
+      Optional<Point2D> hip = pose(rep.bottomS()).midHip();
+      if (hip.isPresent() && above(hip.get(), new Point2D.Double()) < lowest) {
+        lowest = above(hip.get(), new Point2D.Double());
+        best = rep;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** What the athlete is doing at an instant. */
+  Phase phaseAt(double timeS) {
+    return repAt(timeS)
+        .map(
+            rep -> {
+              if (timeS < rep.bottomStartS()) {
+                return Phase.LOWERING;
+              }
+              if (timeS <= rep.bottomEndS()) {
+                return Phase.HOLD;
+              }
+              return timeS < rep.endS() ? Phase.DRIVE : Phase.TOP;
+            })
+        .orElse(Phase.TOP);
+  }
+
+  /** Parts of a rep. */
+  enum Phase {
+    LOWERING("lowering"),
+    HOLD("hold"),
+    DRIVE("drive"),
+    TOP("top");
+
+    private final String word;
+
+    Phase(String word) {
+      this.word = word;
+    }
+
+    String word() {
+      return word;
+    }
+  }
+
+  /** Reps whose bottom is worth a picture when there are too many for all of them. */
+  static boolean notable(RepResult rep) {
+    return !rep.flags().isEmpty() || rep.verdict() == Verdict.MISS;
+  }
+}

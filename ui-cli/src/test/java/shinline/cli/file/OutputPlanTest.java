@@ -1,0 +1,46 @@
+package shinline.cli.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shinline.cli.CoachException;
+
+class OutputPlanTest {
+  @TempDir private Path folder;
+
+  @Test
+  void anAnnotatedClipIsOfOneClip() {
+    assertThatThrownBy(() -> plan("drawn.mp4", "a.mp4", "b.mp4"))
+        .isInstanceOf(CoachException.class)
+        .hasMessageContaining("--annotated");
+  }
+
+  @Test
+  void anAnnotatedClipEndsInMp4() {
+    assertThatThrownBy(() -> plan("drawn.mov", "a.mp4"))
+        .isInstanceOf(CoachException.class)
+        .hasMessageContaining(".mp4");
+  }
+
+  @Test
+  void anAnnotatedClipDoesNotReplaceItsOwnSource() {
+    assertThatThrownBy(() -> plan("a.mp4", "a.mp4"))
+        .isInstanceOf(CoachException.class)
+        .hasMessageContaining("is a clip");
+    assertThat(plan("drawn.mp4", "a.mp4").annotated()).contains(folder.resolve("drawn.mp4"));
+  }
+
+  private OutputPlan plan(String annotated, String... clips) {
+    return OutputPlan.of(
+        List.of(clips).stream().map(folder::resolve).toList(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(folder.resolve(annotated)));
+  }
+}

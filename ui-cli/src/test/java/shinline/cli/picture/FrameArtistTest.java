@@ -1,0 +1,105 @@
+package shinline.cli.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import org.junit.jupiter.api.Test;
+import shinline.cli.text.Units;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.track.BodyPoint;
+
+class FrameArtistTest {
+  private static final double INSTANT_S = 0.55;
+
+  private final SetScene scene =
+      new SetScene(StandingSet.measured().set(), StandingSet.WIDTH, StandingSet.HEIGHT);
+
+  @Test
+  void linesLieOnTheirPoints() {
+    BufferedImage image = draw(1);
+    assertThat(at(image, 365, 335, 1)).isEqualTo(Ink.LEG);
+    assertThat(at(image, 335, 275, 1)).isEqualTo(Ink.LEG);
+    assertThat(at(image, 300, 205, 1)).isEqualTo(Ink.TRUNK);
+    assertThat(at(image, 400, 350, 1)).isEqualTo(Ink.TOE_LINE);
+    assertThat(at(image, 60, 60, 1)).isEqualTo(Color.GRAY);
+  }
+
+  @Test
+  void linesFollowTheScaleOfThePicture() {
+    BufferedImage image = draw(2);
+    assertThat(at(image, 365, 335, 2)).isEqualTo(Ink.LEG);
+    assertThat(at(image, 400, 350, 2)).isEqualTo(Ink.TOE_LINE);
+  }
+
+  @Test
+  void aLineHasADarkEdgeSoThatItShowsOnAnyBackground() {
+    BufferedImage image = draw(1);
+    boolean dark = false;
+    for (int x = 350; x < 380; x++) {
+      dark |= new Color(image.getRGB(x, 335)).getGreen() < 50;
+    }
+    assertThat(dark).isTrue();
+  }
+
+  @Test
+  void heelRiseIsMarkedAtTheHeel() {
+    BufferedImage image = blank(1);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
+    RepResult rep = scene.set().reps().get(0);
+    new FrameArtist(scene, Units.METRIC, new AffineTransform())
+        .fault(ink, rep, rep.flags().get(0), INSTANT_S);
+    g.dispose();
+    double[] heel = StandingSet.PLACES.get(BodyPoint.FRONT_HEEL);
+    int marked = 0;
+    for (int y = (int) heel[1] - 20; y < heel[1] + 20; y++) {
+      for (int x = (int) heel[0] - 20; x < heel[0] + 20; x++) {
+        marked += new Color(image.getRGB(x, y)).equals(Ink.FAULT) ? 1 : 0;
+      }
+    }
+    assertThat(marked).isGreaterThan(50);
+  }
+
+  @Test
+  void whatWasNotSeenIsNotDrawn() {
+    SetScene hips =
+        new SetScene(
+            StandingSet.measured(BodyPoint.FRONT_HIP).set(), StandingSet.WIDTH, StandingSet.HEIGHT);
+    BufferedImage image = blank(1);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
+    new FrameArtist(hips, Units.METRIC, new AffineTransform()).lines(ink, INSTANT_S);
+    g.dispose();
+    assertThat(at(image, 365, 335, 1)).isEqualTo(Color.GRAY);
+    assertThat(at(image, 300, 205, 1)).isEqualTo(Color.GRAY);
+  }
+
+  private BufferedImage draw(int scale) {
+    BufferedImage image = blank(scale);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(image.getWidth(), image.getHeight()));
+    new FrameArtist(scene, Units.METRIC, AffineTransform.getScaleInstance(scale, scale))
+        .lines(ink, INSTANT_S);
+    g.dispose();
+    return image;
+  }
+
+  private static BufferedImage blank(int scale) {
+    BufferedImage image =
+        new BufferedImage(
+            scale * StandingSet.WIDTH, scale * StandingSet.HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+    Graphics2D g = image.createGraphics();
+    g.setColor(Color.GRAY);
+    g.fillRect(0, 0, image.getWidth(), image.getHeight());
+    g.dispose();
+    return image;
+  }
+
+  private static Color at(BufferedImage image, int x, int y, int scale) {
+    return new Color(image.getRGB(scale * x, scale * y));
+  }
+}
