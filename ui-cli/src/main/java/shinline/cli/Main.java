@@ -42,10 +42,15 @@ public final class Main {
             Typography.of(charset),
             terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
             terminal ? Surroundings.Watched.TERMINAL : Surroundings.Watched.PIPE);
-    int code = new Main(surroundings, new ClipCheck()).run(args);
+    int code = standard(surroundings).run(args);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** The program as it is shipped, in surroundings of choice. */
+  public static Main standard(Surroundings surroundings) {
+    return new Main(surroundings, new ClipCheck());
   }
 
   /** Runs one command line and gives its exit code. */

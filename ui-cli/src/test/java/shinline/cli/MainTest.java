@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,16 @@ class MainTest {
   private final StringWriter err = new StringWriter();
   private final List<CheckOptions> asked = new ArrayList<>();
 
+  /** Without pages, which would otherwise appear beside clips that are not there. */
   private int run(String... args) {
+    return runWithPages(
+        Stream.concat(
+                Stream.of(args),
+                Stream.of("--no-report").filter(o -> List.of(args).contains("check")))
+            .toArray(String[]::new));
+  }
+
+  private int runWithPages(String... args) {
     Surroundings surroundings =
         new Surroundings(
             new PrintWriter(out),
@@ -104,15 +114,52 @@ class MainTest {
   }
 
   @Test
-  void outWritesBothFilesForEachClip() throws IOException {
+  void outWritesEveryFileForEachClip() throws IOException {
     Path to = folder.resolve("new/results");
-    assertThat(run("check", "good1.mp4", "empty.mov", "text.mp4", "--out", to.toString()))
+    assertThat(runWithPages("check", "good1.mp4", "empty.mov", "text.mp4", "--out", to.toString()))
         .isEqualTo(3);
     assertThat(Files.list(to).map(p -> p.getFileName().toString()))
-        .containsExactlyInAnyOrder("good1.json", "good1.csv", "empty.json", "empty.csv");
+        .containsExactlyInAnyOrder(
+            "good1.html",
+            "good1.json",
+            "good1.csv",
+            "good1-reps.csv",
+            "empty.html",
+            "empty.json",
+            "empty.csv",
+            "empty-reps.csv");
     assertThat(ResultSchema.complaints(Files.readString(to.resolve("good1.json")))).isEmpty();
     assertThat(ResultSchema.complaints(Files.readString(to.resolve("empty.json")))).isEmpty();
     assertThat(Files.readAllLines(to.resolve("empty.csv"))).hasSize(1);
+  }
+
+  @Test
+  void thePageIsWrittenBesideTheClip() throws IOException {
+    assertThat(runWithPages("check", folder.resolve("good.mp4").toString())).isZero();
+    Path page = folder.resolve("good-shinline/report.html");
+    assertThat(page).content().startsWith("<!doctype html>").contains("One of two reps was on");
+    assertThat(out.toString()).contains("Page: " + page);
+    assertThat(Files.list(page.getParent())).containsExactly(page);
+  }
+
+  @Test
+  void aPlaceBesideTheClipThatRefusesThePageIsSaidAndIsNoFailure() throws IOException {
+    Files.writeString(folder.resolve("good-shinline"), "a file where the folder would be");
+    assertThat(runWithPages("check", folder.resolve("good.mp4").toString())).isZero();
+    assertThat(err.toString()).contains("no page written", "--out", "--no-report");
+  }
+
+  @Test
+  void noPageIsWrittenWhenNoneIsWanted() {
+    assertThat(run("check", folder.resolve("good.mp4").toString())).isZero();
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void theRepTableIsWrittenWhereAsked() throws IOException {
+    Path csv = folder.resolve("reps.csv");
+    assertThat(run("check", "good.mp4", "--csv", csv.toString())).isZero();
+    assertThat(Files.readAllLines(csv)).hasSize(3);
   }
 
   @Test

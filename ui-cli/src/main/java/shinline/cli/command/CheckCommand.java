@@ -27,6 +27,7 @@ import shinline.cli.check.Progress;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
 import shinline.cli.format.FlagImages;
+import shinline.cli.format.RepCsv;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
 import shinline.cli.picture.AnnotatedClip;
@@ -34,6 +35,7 @@ import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.PictureFiles;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.report.ReportPage;
 import shinline.cli.text.Layout;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
@@ -133,11 +135,25 @@ public final class CheckCommand implements Callable<Integer> {
   private @Nullable Path series;
 
   @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      description = "Write the rep-by-rep table of one clip here, for a spreadsheet (CSV).")
+  private @Nullable Path csv;
+
+  @Option(
       names = "--out",
       paramLabel = "FOLDER",
       description =
-          "Write NAME.json, NAME.csv and a picture of every flag, for every clip, into this folder.")
+          "Write NAME.html (the page), NAME.json, NAME-reps.csv, NAME.csv (frame by frame) and a"
+              + " picture of every flag, for every clip, into this folder.")
   private @Nullable Path out;
+
+  @Option(
+      names = "--no-report",
+      description =
+          "Write no page. Without it each clip gets one: NAME-shinline/report.html beside the"
+              + " clip, or NAME.html in the --out folder.")
+  private boolean noReport;
 
   @Option(
       names = "--annotated",
@@ -175,10 +191,13 @@ public final class CheckCommand implements Callable<Integer> {
     OutputPlan plan =
         OutputPlan.of(
             clips,
-            Optional.ofNullable(json),
-            Optional.ofNullable(series),
-            Optional.ofNullable(out),
-            Optional.ofNullable(annotated));
+            new OutputPlan.Asked(
+                Optional.ofNullable(json),
+                Optional.ofNullable(series),
+                Optional.ofNullable(csv),
+                Optional.ofNullable(out),
+                Optional.ofNullable(annotated),
+                noReport ? OutputPlan.Page.LEFT_OUT : OutputPlan.Page.WRITTEN));
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
     ExitCode worst = ExitCode.MEASURED;
     boolean anyRead = false;
@@ -224,8 +243,9 @@ public final class CheckCommand implements Callable<Integer> {
   /** A full disk under one clip's result must not lose the table of the next clip. */
   private ExitCode write(ClipReport report, OutputPlan plan, Path clip) {
     try {
+      RepPictures pictures =
+          report instanceof ClipReport.Measured m ? pictures(m, plan, clip) : RepPictures.none();
       if (report instanceof ClipReport.Measured measured) {
-        RepPictures pictures = pictures(measured, plan, clip);
         for (WholeFile file : plan.json(clip)) {
           FlagImages images =
               file.isDevice() ? FlagImages.none() : new PictureFiles(file.path()).write(pictures);
@@ -233,6 +253,9 @@ public final class CheckCommand implements Callable<Integer> {
         }
         for (WholeFile file : plan.series(clip)) {
           file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
+        }
+        for (WholeFile file : plan.reps(clip)) {
+          file.write(w -> RepCsv.write(measured, w));
         }
         if (plan.annotated().isPresent()) {
           annotate(plan.annotated().get(), measured, clip);
@@ -245,18 +268,60 @@ public final class CheckCommand implements Callable<Integer> {
         for (WholeFile file : plan.series(clip)) {
           file.write(SeriesCsv::header);
         }
+        for (WholeFile file : plan.reps(clip)) {
+          file.write(RepCsv::header);
+        }
       }
+      return writePage(report, pictures, plan, clip);
+    } catch (CoachException e) {
+      return complain(e);
+    }
+  }
+
+  private ExitCode complain(CoachException e) {
+    surroundings.err().println("shinline: " + e.getMessage());
+    surroundings.err().flush();
+    return e.exitCode();
+  }
+
+  /**
+   * A page nobody asked for by name is a courtesy: a folder of clips that may not be written to, a
+   * card or a share, must not turn a measured clip into a failure.
+   */
+  private ExitCode writePage(ClipReport report, RepPictures pictures, OutputPlan plan, Path clip) {
+    Optional<WholeFile> file =
+        report instanceof ClipReport.Unreadable ? Optional.empty() : plan.page(clip);
+    if (file.isEmpty()) {
+      return ExitCode.MEASURED;
+    }
+    ReportPage page = new ReportPage(units);
+    try {
+      file.get().makeFolder();
+      if (report instanceof ClipReport.Measured measured) {
+        file.get().write(w -> page.write(measured, pictures, w));
+      } else if (report instanceof ClipReport.NotMeasured not) {
+        file.get().write(w -> page.write(not, w));
+      }
+      surroundings.out().println("Page: " + file.get().path());
       return ExitCode.MEASURED;
     } catch (CoachException e) {
-      surroundings.err().println("shinline: " + e.getMessage());
+      if (!plan.pageBesideClip()) {
+        throw e;
+      }
+      surroundings
+          .err()
+          .println(
+              "shinline: no page written, since "
+                  + file.get().path()
+                  + " could not be. Give --out FOLDER to have it elsewhere, or --no-report.");
       surroundings.err().flush();
-      return e.exitCode();
+      return ExitCode.MEASURED;
     }
   }
 
   /** Pictures that cannot be drawn must not cost the coach the numbers. */
   private RepPictures pictures(ClipReport.Measured report, OutputPlan plan, Path clip) {
-    if (plan.json(clip).stream().allMatch(WholeFile::isDevice)) {
+    if (plan.page(clip).isEmpty() && plan.json(clip).stream().allMatch(WholeFile::isDevice)) {
       return RepPictures.none();
     }
     try {

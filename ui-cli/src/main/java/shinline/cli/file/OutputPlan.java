@@ -20,40 +20,54 @@ import shinline.cli.CoachException;
  * must not wait minutes to hear that a folder cannot be written to.
  */
 public final class OutputPlan {
-  private final Optional<Path> json;
-  private final Optional<Path> series;
-  private final Optional<Path> folder;
-  private final Optional<Path> annotated;
+  private final Asked asked;
 
-  private OutputPlan(
-      Optional<Path> json, Optional<Path> series, Optional<Path> folder, Optional<Path> annotated) {
-    this.json = json;
-    this.series = series;
-    this.folder = folder;
-    this.annotated = annotated;
+  private OutputPlan(Asked asked) {
+    this.asked = asked;
+  }
+
+  /**
+   * What the coach asked to have written.
+   *
+   * @param json result of one clip
+   * @param series frame-by-frame table of one clip
+   * @param csv rep-by-rep table of one clip
+   * @param folder everything of every clip
+   * @param annotated one clip again, drawn on
+   * @param page whether each clip gets its page
+   */
+  public record Asked(
+      Optional<Path> json,
+      Optional<Path> series,
+      Optional<Path> csv,
+      Optional<Path> folder,
+      Optional<Path> annotated,
+      Page page) {}
+
+  /** Whether a clip's page is written. */
+  public enum Page {
+    WRITTEN,
+    LEFT_OUT
   }
 
   /**
    * @throws CoachException when the places clash, or cannot be written to
    */
-  public static OutputPlan of(
-      List<Path> clips,
-      Optional<Path> json,
-      Optional<Path> series,
-      Optional<Path> folder,
-      Optional<Path> annotated) {
-    if (clips.size() > 1 && annotated.isPresent()) {
+  public static OutputPlan of(List<Path> clips, Asked asked) {
+    if (clips.size() > 1 && asked.annotated().isPresent()) {
       throw CoachException.usage(
           "--annotated is one clip, and " + clips.size() + " were given. Check them one by one.");
     }
-    annotated.ifPresent(OutputPlan::checkFilm);
-    if (clips.size() > 1 && (json.isPresent() || series.isPresent())) {
+    asked.annotated().ifPresent(OutputPlan::checkFilm);
+    if (clips.size() > 1
+        && (asked.json().isPresent() || asked.series().isPresent() || asked.csv().isPresent())) {
       throw CoachException.usage(
-          "--json and --series hold one clip, and "
+          "--json, --series and --csv hold one clip, and "
               + clips.size()
-              + " were given. Use --out FOLDER, which writes NAME.json and NAME.csv for each.");
+              + " were given. Use --out FOLDER, which writes all of them for each.");
     }
-    OutputPlan plan = new OutputPlan(json, series, folder, annotated);
+    OutputPlan plan = new OutputPlan(asked);
+    Optional<Path> folder = asked.folder();
     folder.ifPresent(OutputPlan::makeFolder);
     Map<String, Path> clipOf = new HashMap<>();
     Set<Path> places = new HashSet<>();
@@ -83,7 +97,9 @@ public final class OutputPlan {
                 file.path() + " is a clip, and a result would overwrite it. Choose another name.");
           }
         }
-        file.checkWritable();
+        if (!plan.madeLater(file, clip)) {
+          file.checkWritable();
+        }
       }
     }
     return plan;
@@ -91,17 +107,41 @@ public final class OutputPlan {
 
   /** Where the JSON of a clip goes: --json, --out, both or nowhere. */
   public List<WholeFile> json(Path clip) {
-    return places(json, clip, ".json");
+    return places(asked.json(), clip, ".json");
   }
 
   /** Where the series of a clip goes. */
   public List<WholeFile> series(Path clip) {
-    return places(series, clip, ".csv");
+    return places(asked.series(), clip, ".csv");
+  }
+
+  /** Where the rep-by-rep table of a clip goes. */
+  public List<WholeFile> reps(Path clip) {
+    return places(asked.csv(), clip, "-reps.csv");
+  }
+
+  /** Where the page of a clip goes: into --out, else into a folder of its own beside the clip. */
+  public Optional<WholeFile> page(Path clip) {
+    if (asked.page() == Page.LEFT_OUT) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new WholeFile(
+            asked
+                .folder()
+                .map(f -> f.resolve(stem(clip) + ".html"))
+                .orElseGet(
+                    () -> clip.resolveSibling(stem(clip) + "-shinline").resolve("report.html"))));
+  }
+
+  /** Whether the page goes to a place nobody named: then a place that refuses it is no failure. */
+  public boolean pageBesideClip() {
+    return asked.folder().isEmpty();
   }
 
   /** Where the annotated clip goes: a file or nowhere. */
   public Optional<Path> annotated() {
-    return annotated;
+    return asked.annotated();
   }
 
   /** Phones go by the ending, and a film is finished by going back in it, which a pipe cannot. */
@@ -114,13 +154,23 @@ public final class OutputPlan {
   }
 
   private List<WholeFile> files(Path clip) {
-    return Stream.of(json(clip), series(clip), annotated.map(WholeFile::new).stream().toList())
-        .flatMap(List::stream)
+    return Stream.of(
+            json(clip).stream(),
+            series(clip).stream(),
+            reps(clip).stream(),
+            page(clip).stream(),
+            asked.annotated().map(WholeFile::new).stream())
+        .flatMap(s -> s)
         .toList();
   }
 
+  private boolean madeLater(WholeFile file, Path clip) {
+    return pageBesideClip() && page(clip).filter(p -> p.path().equals(file.path())).isPresent();
+  }
+
   private List<WholeFile> places(Optional<Path> single, Path clip, String ending) {
-    return Stream.concat(single.stream(), folder.stream().map(f -> f.resolve(stem(clip) + ending)))
+    return Stream.concat(
+            single.stream(), asked.folder().stream().map(f -> f.resolve(stem(clip) + ending)))
         .map(WholeFile::new)
         .toList();
   }

@@ -68,6 +68,22 @@ public final class WholeFile {
   }
 
   /**
+   * Makes the folder the file goes into, where there is none.
+   *
+   * @throws CoachException as {@link #checkWritable}
+   */
+  public void makeFolder() {
+    try {
+      Path folder = target.toAbsolutePath().getParent();
+      if (folder != null) {
+        Files.createDirectories(folder);
+      }
+    } catch (IOException e) {
+      throw unwritable(words(e));
+    }
+  }
+
+  /**
    * @throws CoachException as {@link #checkWritable}; the old file, if any, is then still there
    */
   public void write(Content content) {

@@ -38,9 +38,12 @@ class OutputPlanTest {
   private OutputPlan plan(String annotated, String... clips) {
     return OutputPlan.of(
         List.of(clips).stream().map(folder::resolve).toList(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(folder.resolve(annotated)));
+        new OutputPlan.Asked(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(folder.resolve(annotated)),
+            OutputPlan.Page.LEFT_OUT));
   }
 }

@@ -1,0 +1,107 @@
+package shinline.cli.format;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import shinline.cli.check.ClipReport;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+
+/**
+ * One row a rep, for a spreadsheet: RFC 4180, UTF-8 without a byte order mark (every current
+ * spreadsheet opens it, and a mark spoils the first heading for programs), numbers with a point,
+ * each value followed by its ±, an empty cell where nothing was measured. Names as in
+ * docs/result-format.md.
+ */
+public final class RepCsv {
+  private static final int PLACES = 3;
+
+  private RepCsv() {}
+
+  /** Writes heading and rows. */
+  public static void write(ClipReport.Measured report, Writer out) throws IOException {
+    CsvWriter csv = writer(out);
+    csv.writeRecord(names());
+    for (RepResult rep : report.set().reps()) {
+      csv.writeRecord(row(report.clip().fileName(), rep));
+    }
+    csv.flush();
+  }
+
+  /** The heading alone: what a clip without a measured set has. */
+  public static void header(Writer out) throws IOException {
+    CsvWriter csv = writer(out);
+    csv.writeRecord(names());
+    csv.flush();
+  }
+
+  private static CsvWriter writer(Writer out) {
+    return CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
+  }
+
+  static List<String> names() {
+    List<String> names =
+        new ArrayList<>(List.of("clip", "rep", "verdict", "startS", "bottomS", "endS"));
+    readings(names, Stream.of("loweringS", "holdS", "driveS", "topS"));
+    readings(names, Stream.of(Measure.values()).map(Measure::jsonName));
+    readings(names, Stream.of("meanSpeedMps", "peakSpeedMps"));
+    names.add("flags");
+    names.add("reasons");
+    return names;
+  }
+
+  private static void readings(List<String> names, Stream<String> of) {
+    of.forEach(
+        name -> {
+          names.add(name);
+          names.add(name + "PlusMinus");
+        });
+  }
+
+  private static List<String> row(String clip, RepResult rep) {
+    List<String> cells = new ArrayList<>();
+    cells.add(defused(clip));
+    cells.add(Integer.toString(rep.rep()));
+    cells.add(rep.verdict().name().toLowerCase(Locale.ROOT));
+    cells.add(Decimals.fixed(rep.startS(), PLACES));
+    cells.add(Decimals.fixed(rep.bottomS(), PLACES));
+    cells.add(Decimals.fixed(rep.endS(), PLACES));
+    reading(cells, rep.tempo().lowering());
+    reading(cells, rep.tempo().hold());
+    reading(cells, rep.tempo().drive());
+    reading(cells, rep.tempo().top());
+    for (Map.Entry<Measure, Reading> each : rep.atBottom().entrySet()) {
+      reading(cells, each.getValue());
+    }
+    reading(cells, rep.meanSpeed());
+    reading(cells, rep.peakSpeed());
+    cells.add(
+        rep.flags().stream()
+            .map(Flag::kind)
+            .map(FlagKind::jsonName)
+            .distinct()
+            .collect(Collectors.joining(" ")));
+    cells.add(defused(String.join("; ", rep.reasons())));
+    return cells;
+  }
+
+  private static void reading(List<String> cells, Reading reading) {
+    cells.add(reading.fold(m -> Decimals.fixed(m.value(), PLACES), gap -> ""));
+    cells.add(reading.fold(m -> Decimals.fixed(m.plusMinus(), PLACES), gap -> ""));
+  }
+
+  /** A text that a spreadsheet would take for a formula gets an apostrophe in front of it. */
+  static String defused(String text) {
+    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+}

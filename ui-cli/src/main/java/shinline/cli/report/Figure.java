@@ -1,0 +1,105 @@
+package shinline.cli.report;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import shinline.cli.text.Units;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
+
+/**
+ * Numbers on the page. Lengths are written twice, in centimetres and in inches, and the style sheet
+ * shows one of them: the switch then works without a script.
+ */
+final class Figure {
+  /** Classes of what is shown in one unit only. */
+  static final String CM = "cm";
+
+  static final String INCH = "in";
+
+  private Figure() {}
+
+  /** A value with its unit, for running text. */
+  static void quantity(Markup page, double value, MeasureUnit unit) {
+    if (unit == MeasureUnit.CENTIMETRES) {
+      page.leaf("span", number(value, 1) + "\u00a0cm", "class", CM);
+      page.leaf("span", number(Units.IMPERIAL.fromCm(value), 1) + "\u00a0in", "class", INCH);
+    } else {
+      page.text(number(value, places(unit)) + symbol(unit));
+    }
+  }
+
+  /** A reading with its ± and without its unit, for a table whose heading names the unit. */
+  static void reading(Markup page, Reading.Measured reading, MeasureUnit unit) {
+    if (unit == MeasureUnit.CENTIMETRES) {
+      withPlusMinus(page, CM, reading.value(), reading.plusMinus(), 1);
+      withPlusMinus(
+          page,
+          INCH,
+          Units.IMPERIAL.fromCm(reading.value()),
+          Units.IMPERIAL.fromCm(reading.plusMinus()),
+          1);
+    } else {
+      withPlusMinus(page, "", reading.value(), reading.plusMinus(), places(unit));
+    }
+  }
+
+  private static void withPlusMinus(
+      Markup page, String shownIn, double value, double plusMinus, int places) {
+    page.open("span", "class", ("reading " + shownIn).strip());
+    page.leaf("b", number(value, places));
+    page.leaf("small", " ±" + number(plusMinus, places));
+    page.close();
+  }
+
+  /** A unit in a heading. */
+  static void unit(Markup page, MeasureUnit unit) {
+    if (unit == MeasureUnit.CENTIMETRES) {
+      page.leaf("span", "cm", "class", CM).leaf("span", "in", "class", INCH);
+    } else {
+      page.text(
+          switch (unit) {
+            case DEGREES -> "degrees";
+            case SECONDS -> "s";
+            default -> symbol(unit).strip();
+          });
+    }
+  }
+
+  static String symbol(MeasureUnit unit) {
+    return switch (unit) {
+      case DEGREES -> "°";
+      case CENTIMETRES -> "\u00a0cm";
+      case PERCENT_OF_FOOT -> "\u00a0% of foot length";
+      case PERCENT_OF_LEG -> "\u00a0% of leg length";
+      case PERCENT -> "\u00a0%";
+      case SECONDS, METRES_PER_SECOND -> "\u00a0" + unit.symbol();
+    };
+  }
+
+  private static int places(MeasureUnit unit) {
+    return switch (unit) {
+      case SECONDS, METRES_PER_SECOND -> 2;
+      case PERCENT, PERCENT_OF_FOOT, PERCENT_OF_LEG -> 0;
+      case DEGREES, CENTIMETRES -> 1;
+    };
+  }
+
+  /** Rounded, with a true minus sign and without a negative zero. */
+  static String number(double value, int places) {
+    String plain = plain(value, places);
+    return plain.startsWith("-") ? "−" + plain.substring(1) : plain;
+  }
+
+  /** As {@link #number} with an ASCII minus, for attributes that a browser reads. */
+  static String plain(double value, int places) {
+    String plain = String.format(Locale.ROOT, "%." + places + "f", value);
+    return plain.startsWith("-") && plain.chars().noneMatch(c -> c >= '1' && c <= '9')
+        ? plain.substring(1)
+        : plain;
+  }
+
+  /** A value for an attribute; empty where nothing was seen. */
+  static String plain(OptionalDouble value, int places) {
+    return value.isPresent() ? plain(value.getAsDouble(), places) : "";
+  }
+}

@@ -1,0 +1,108 @@
+package shinline.cli.report;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/**
+ * Builds HTML and inline SVG. Every text and every attribute value is escaped here and nowhere
+ * else, so that a clip's name can never become markup; elements are closed in the order they were
+ * opened.
+ */
+final class Markup {
+  private final StringBuilder out = new StringBuilder(1 << 16);
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /**
+   * Opens an element.
+   *
+   * @param attributes names and values in turn
+   */
+  Markup open(String element, String... attributes) {
+    start(element, attributes);
+    out.append('>');
+    open.push(element);
+    return this;
+  }
+
+  /** An element without an end tag in HTML, or without content in SVG. */
+  Markup empty(String element, String... attributes) {
+    start(element, attributes);
+    out.append(SVG_SHAPES.contains(element) ? "/>" : ">");
+    return this;
+  }
+
+  private static final java.util.Set<String> SVG_SHAPES =
+      java.util.Set.of("line", "rect", "polyline");
+
+  private void start(String element, String... attributes) {
+    if (attributes.length % 2 != 0) {
+      throw new IllegalArgumentException("an attribute of " + element + " has no value");
+    }
+    out.append('<').append(element);
+    for (int i = 0; i < attributes.length; i += 2) {
+      out.append(' ').append(attributes[i]).append("=\"");
+      escape(attributes[i + 1]);
+      out.append('"');
+    }
+  }
+
+  /** Closes the element opened last. */
+  Markup close() {
+    out.append("</").append(open.pop()).append('>');
+    return this;
+  }
+
+  /** Closes the element opened last and starts a new line: a page a person can read. */
+  Markup end() {
+    close();
+    out.append('\n');
+    return this;
+  }
+
+  Markup text(String text) {
+    escape(text);
+    return this;
+  }
+
+  /** An element with text in it. */
+  Markup leaf(String element, String text, String... attributes) {
+    return open(element, attributes).text(text).close();
+  }
+
+  /** Text that comes from this program and is markup already: style sheet and script. */
+  Markup own(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  private void escape(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        case '\'' -> out.append("&#39;");
+        default -> out.append(allowed(c) ? c : '\ufffd');
+      }
+    }
+  }
+
+  /**
+   * Control characters are not allowed in HTML, and half a character cannot be written as UTF-8.
+   */
+  private static boolean allowed(char c) {
+    return c >= ' ' && c != '\u007f' || c == '\n' || c == '\t';
+  }
+
+  /**
+   * @throws IllegalStateException when an element was left open
+   */
+  String done() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("left open: " + open);
+    }
+    return out.toString();
+  }
+}

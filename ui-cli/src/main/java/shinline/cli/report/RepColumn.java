@@ -1,0 +1,80 @@
+package shinline.cli.report;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import shinline.metrics.judge.Aspect;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+
+/**
+ * A number of each rep.
+ *
+ * @param aspect the limit it is judged by
+ * @param faults the faults that show in it
+ */
+record RepColumn(
+    String name,
+    MeasureUnit unit,
+    Aspect aspect,
+    Set<FlagKind> faults,
+    Function<RepResult, Reading> reading) {
+
+  /** The columns of a set; without a scale the knee is told in parts of the foot. */
+  static List<RepColumn> of(SetResult set) {
+    boolean scale =
+        set.reps().stream().anyMatch(r -> r.at(Measure.KNEE_PAST_TOE).measured().isPresent());
+    Measure knee = scale ? Measure.KNEE_PAST_TOE : Measure.KNEE_PAST_TOE_FOOT;
+    List<RepColumn> columns = new ArrayList<>();
+    columns.add(
+        new RepColumn(
+            "Lowering",
+            MeasureUnit.SECONDS,
+            Aspect.LOWERING,
+            EnumSet.of(FlagKind.LOWERING_RUSHED),
+            r -> r.tempo().lowering()));
+    columns.add(
+        new RepColumn(
+            "Hold",
+            MeasureUnit.SECONDS,
+            Aspect.HOLD,
+            EnumSet.of(FlagKind.HOLD_SKIPPED),
+            r -> r.tempo().hold()));
+    columns.add(
+        new RepColumn(
+            "Drive",
+            MeasureUnit.SECONDS,
+            Aspect.DRIVE,
+            EnumSet.of(FlagKind.DRIVE_SLOW),
+            r -> r.tempo().drive()));
+    columns.add(atBottom("Shin", Measure.SHIN, Aspect.SHIN, EnumSet.noneOf(FlagKind.class)));
+    columns.add(atBottom("Knee past toe", knee, Aspect.KNEE, EnumSet.noneOf(FlagKind.class)));
+    columns.add(
+        atBottom(
+            "Trunk",
+            Measure.TRUNK_LEAN,
+            Aspect.TRUNK,
+            EnumSet.of(FlagKind.LEAN_GROWS, FlagKind.HIPS_FIRST, FlagKind.HINGE_SHIFT)));
+    columns.add(atBottom("Thigh", Measure.THIGH, Aspect.THIGH, EnumSet.of(FlagKind.SHALLOW)));
+    if (set.reps().stream().anyMatch(r -> r.at(Measure.REAR_KNEE_HEIGHT).measured().isPresent())) {
+      columns.add(
+          atBottom(
+              "Rear knee",
+              Measure.REAR_KNEE_HEIGHT,
+              Aspect.REAR_KNEE,
+              EnumSet.of(FlagKind.SHALLOW)));
+    }
+    return columns;
+  }
+
+  private static RepColumn atBottom(
+      String name, Measure measure, Aspect aspect, Set<FlagKind> faults) {
+    return new RepColumn(name, measure.unit(), aspect, faults, r -> r.at(measure));
+  }
+}

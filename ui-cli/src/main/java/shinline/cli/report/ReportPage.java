@@ -1,0 +1,132 @@
+package shinline.cli.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import shinline.cli.check.ClipReport;
+import shinline.cli.picture.RepPictures;
+import shinline.cli.text.Units;
+
+/**
+ * One clip's page: a single HTML file that asks for nothing. Its content policy allows pictures
+ * that are part of the page and exactly one style sheet and one script, by their hashes.
+ */
+public final class ReportPage {
+  private static final String STYLE = resource("report.css");
+  private static final String SCRIPT = resource("report.js");
+
+  private final Units units;
+
+  /**
+   * @param units shown first; the reader can switch
+   */
+  public ReportPage(Units units) {
+    this.units = units;
+  }
+
+  /** Writes the page of a measured set. */
+  public void write(ClipReport.Measured report, RepPictures pictures, Writer out)
+      throws IOException {
+    Markup page = new Markup();
+    start(page, report.clip().fileName());
+    VerdictSection.write(page, report);
+    new PictureSection(page, pictures).write(report.set());
+    new TableSection(page, report.set()).write(report.set());
+    new PlotSection(page, report.set()).write();
+    new OverlaySection(page, report.set()).write();
+    TrustSection.write(page, report);
+    finish(page, report.clip().sha256());
+    out.write(page.done());
+  }
+
+  /** Writes the page of a clip in which no set could be measured: why, and what to do. */
+  public void write(ClipReport.NotMeasured report, Writer out) throws IOException {
+    Markup page = new Markup();
+    start(page, report.clip().fileName());
+    page.open("header");
+    page.leaf("p", report.clip().fileName(), "class", "origin");
+    page.leaf("h1", "Not measured: " + VerdictSection.sentence(report.why().reason()));
+    page.end();
+    page.open("section", "aria-labelledby", "what-to-do");
+    page.leaf("h2", "What to do", "id", "what-to-do");
+    page.leaf("p", VerdictSection.sentence(report.why().advice()), "class", "lead");
+    report.warnings().forEach(w -> page.leaf("p", VerdictSection.sentence(w)));
+    page.leaf("p", TrustSection.clip(report.clip()), "class", "note");
+    page.end();
+    TrustSection.cautions(page);
+    finish(page, report.clip().sha256());
+    out.write(page.done());
+  }
+
+  private void start(Markup page, String fileName) {
+    page.own("<!doctype html>\n").open("html", "lang", "en").open("head");
+    page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
+    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    page.empty("meta", "name", "color-scheme", "content", "light dark");
+    page.empty("meta", "name", "referrer", "content", "no-referrer");
+    page.leaf("title", fileName + " – split squat report");
+    page.open("style").own(STYLE).close().end();
+    page.open("body");
+    // Before everything they switch: the style sheet looks from a chosen button to what follows it.
+    button(page, Units.METRIC, "Centimetres");
+    button(page, Units.IMPERIAL, "Inches");
+    page.open("main").own("\n");
+  }
+
+  private void button(Markup page, Units of, String name) {
+    String id = "units-" + of.lengthSymbol();
+    if (of == units) {
+      page.empty("input", "type", "radio", "name", "units", "id", id, "checked", "");
+    } else {
+      page.empty("input", "type", "radio", "name", "units", "id", id);
+    }
+    page.leaf("label", name, "for", id);
+  }
+
+  private static void finish(Markup page, String sha256) {
+    page.open("footer");
+    page.leaf(
+        "p",
+        "Made on this computer by Shinline from a clip with the SHA-256 "
+            + sha256.substring(0, Math.min(12, sha256.length()))
+            + "…; this page sends nothing and asks for nothing.");
+    page.close().end();
+    page.open("script").own(SCRIPT).close().close().end();
+  }
+
+  static String policy() {
+    return "default-src 'none'; img-src data:; style-src '"
+        + hash(STYLE)
+        + "'; script-src '"
+        + hash(SCRIPT)
+        + "'; base-uri 'none'; form-action 'none'";
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(digest);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = ReportPage.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException(name + " is missing from the program");
+      }
+      // A browser hashes what it reads, and it reads every line end as a line feed.
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package shinline.cli.report;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import shinline.cli.text.FlagWords;
+import shinline.metrics.judge.Aspect;
+import shinline.metrics.judge.Finding;
+import shinline.metrics.judge.JudgeParameters;
+import shinline.metrics.judge.RepJudge;
+import shinline.metrics.judge.RepReadings;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.target.Target;
+
+/**
+ * Every rep with its numbers; on a narrow screen the style sheet turns each row into a card. Roles
+ * are written out because some browsers forget that a table is one once its display is changed.
+ */
+final class TableSection {
+  /** With more reps than this the printed table leaves out the sentences. */
+  private static final int FEW = 3;
+
+  private final Markup page;
+  private final List<RepColumn> columns;
+  private final RepJudge judge;
+
+  TableSection(Markup page, SetResult set) {
+    this.page = page;
+    columns = RepColumn.of(set);
+    judge = new RepJudge(set.target(), JudgeParameters.standard());
+  }
+
+  void write(SetResult set) {
+    page.open("section", "aria-labelledby", "reps");
+    page.leaf("h2", "Rep by rep", "id", "reps");
+    page.open("p", "class", "note").text("Asked for: ");
+    TargetLine.write(page, set.target());
+    page.text(
+        " Numbers are at the bottom of the rep, with the ± within which the true value lies about"
+            + " 95 times in 100.");
+    page.end();
+    page.open(
+        "table",
+        "role",
+        "table",
+        "aria-labelledby",
+        "reps",
+        "class",
+        set.reps().size() > FEW ? "many" : "few");
+    head();
+    page.open("tbody", "role", "rowgroup");
+    set.reps().forEach(this::row);
+    page.close().end();
+    key(set.target());
+    page.end();
+  }
+
+  private void head() {
+    page.open("thead", "role", "rowgroup").open("tr", "role", "row");
+    heading("Rep");
+    heading("Verdict");
+    for (RepColumn column : columns) {
+      page.open("th", "scope", "col", "role", "columnheader").text(column.name() + " ");
+      page.open("small");
+      Figure.unit(page, column.unit());
+      page.close().close();
+    }
+    heading("Look at");
+    page.close().end();
+  }
+
+  private void heading(String name) {
+    page.leaf("th", name, "scope", "col", "role", "columnheader");
+  }
+
+  private void row(RepResult rep) {
+    Map<Aspect, Mark> marks = marks(rep);
+    Mark verdict = Mark.of(rep.verdict());
+    page.open("tr", "role", "row", "id", "rep-" + rep.rep());
+    page.leaf("th", Integer.toString(rep.rep()), "scope", "row", "role", "rowheader");
+    page.open("td", "role", "cell", "class", "verdict " + verdict.styleClass());
+    page.leaf("span", verdict.sign(), "class", "sign", "aria-hidden", "true");
+    page.text(" " + verdict.word()).close();
+    for (RepColumn column : columns) {
+      cell(rep, column, Optional.ofNullable(marks.get(column.aspect())));
+    }
+    String faults =
+        rep.flags().stream()
+            .map(f -> FlagWords.of(f.kind()))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    boolean nothing = faults.isEmpty() && rep.reasons().isEmpty();
+    page.open("td", "role", "cell", "class", nothing ? "words none" : "words");
+    label("Look at");
+    if (!faults.isEmpty()) {
+      page.leaf("b", faults);
+    }
+    if (!rep.reasons().isEmpty()) {
+      page.leaf("span", String.join("; ", rep.reasons()), "class", "reason");
+    }
+    if (nothing) {
+      page.text("–");
+    }
+    page.close().end();
+  }
+
+  private void cell(RepResult rep, RepColumn column, Optional<Mark> asked) {
+    boolean flagged = rep.flags().stream().anyMatch(f -> column.faults().contains(f.kind()));
+    boolean showFlag = flagged && asked.filter(m -> m != Mark.HIT).isEmpty();
+    Reading reading = column.reading().apply(rep);
+    String style = showFlag ? "mark-flag" : asked.map(Mark::styleClass).orElse("plain");
+    page.open("td", "role", "cell", "class", style);
+    label(column.name());
+    reading.fold(
+        measured -> {
+          Figure.reading(page, measured, column.unit());
+          return page;
+        },
+        gap -> page.leaf("span", "–", "title", gap.reason()));
+    if (showFlag) {
+      page.leaf("span", " !", "class", "sign", "aria-hidden", "true");
+      page.leaf("span", " to look at", "class", "spoken");
+    } else {
+      asked.ifPresent(
+          mark -> {
+            page.text(" ");
+            mark.write(page);
+          });
+    }
+    page.close();
+  }
+
+  /** The heading again, for cards; a screen reader has it from the table. */
+  private void label(String name) {
+    page.leaf("span", name, "class", "label", "aria-hidden", "true");
+  }
+
+  private Map<Aspect, Mark> marks(RepResult rep) {
+    Map<Aspect, Mark> marks = new EnumMap<>(Aspect.class);
+    List<Finding> findings =
+        judge
+            .judge(new RepReadings(rep.rep(), rep.atBottom(), rep.tempo(), rep.shortRange()))
+            .findings();
+    for (Finding finding : findings) {
+      Optional<Aspect> aspect =
+          finding.fold(
+              f -> Optional.of(f.limit().aspect()),
+              f -> Optional.of(f.limit().aspect()),
+              f -> Optional.of(f.limit().aspect()),
+              f -> Optional.of(f.limit().aspect()),
+              f -> Optional.empty());
+      aspect.ifPresent(a -> marks.put(a, Mark.of(finding.verdict())));
+    }
+    return marks;
+  }
+
+  private void key(Target target) {
+    page.open("p", "class", "note key");
+    if (!target.equals(Target.none())) {
+      page.text("✓ as asked · ≈ just outside · ✗ outside · ? too close to call · ");
+    }
+    page.text("! worth a look · – not measured");
+    page.end();
+  }
+}

@@ -1,0 +1,163 @@
+package shinline.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import shinline.cli.check.ClipReport;
+import shinline.cli.text.FlagWords;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
+import shinline.metrics.result.Verdict;
+
+/** The first thing read: how the set went, rep by rep at a glance, and what to change. */
+final class VerdictSection {
+  private VerdictSection() {}
+
+  static void write(Markup page, ClipReport.Measured report) {
+    SetResult set = report.set();
+    page.open("header");
+    page.leaf("p", origin(report), "class", "origin").own("\n");
+    page.leaf("h1", sentence(set.summary() + alsoSeen(set))).own("\n");
+    strip(page, set.reps());
+    page.end();
+    workOn(page, set);
+  }
+
+  private static String origin(ClipReport.Measured report) {
+    SetUp setUp = report.set().setUp();
+    return report.clip().fileName()
+        + " · "
+        + setUp.frontLeg().name().toLowerCase(Locale.ROOT)
+        + " leg in front · rear foot on the "
+        + setUp.rearFoot().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A set on target is not a good set while the back or the foot gives way: one fault is named. */
+  private static String alsoSeen(SetResult set) {
+    return WorkOn.of(set.reps()).stream()
+        .filter(thing -> !saidAlready(thing, set))
+        .findFirst()
+        .map(thing -> "; " + FlagWords.of(thing.kind()) + " in " + inside(thing.reps()))
+        .orElse("");
+  }
+
+  /** The summary speaks of shin and depth itself, where they were asked for. */
+  private static boolean saidAlready(WorkOn thing, SetResult set) {
+    return thing.kind() == FlagKind.SHIN_OFF_TARGET
+        || thing.kind() == FlagKind.SHALLOW
+            && set.reps().stream()
+                .filter(r -> thing.reps().contains(r.rep()))
+                .anyMatch(r -> r.verdict() == Verdict.MISS);
+  }
+
+  private static String inside(List<Integer> reps) {
+    return reps(reps).toLowerCase(Locale.ROOT);
+  }
+
+  private static void strip(Markup page, List<RepResult> reps) {
+    page.open("ol", "class", "strip", "aria-label", "Verdict of each rep");
+    for (RepResult rep : reps) {
+      Mark mark = Mark.of(rep.verdict());
+      page.open("li");
+      page.open("a", "href", "#rep-" + rep.rep(), "class", mark.styleClass());
+      page.leaf("b", "Rep " + rep.rep());
+      page.text(" ");
+      page.leaf("span", mark.sign(), "class", "sign", "aria-hidden", "true");
+      page.leaf("span", " " + mark.word(), "class", "word");
+      long faults = rep.flags().stream().map(Flag::kind).distinct().count();
+      if (faults > 0) {
+        page.leaf("span", faults + " to look at", "class", "faults");
+      }
+      page.close().close();
+    }
+    page.end();
+  }
+
+  private static void workOn(Markup page, SetResult set) {
+    List<WorkOn> things = WorkOn.of(set.reps());
+    page.open("section", "aria-labelledby", "work-on");
+    page.leaf(
+        "h2",
+        switch (things.size()) {
+          case 0 -> "What to change: nothing stood out";
+          case 1 -> "The one thing to work on";
+          default -> "Two things to work on";
+        },
+        "id",
+        "work-on");
+    if (things.isEmpty()) {
+      page.leaf("p", nothing(set), "class", "lead");
+    } else {
+      page.open("ol", "class", "cues");
+      things.forEach(thing -> cue(page, thing));
+      page.close();
+    }
+    page.end();
+  }
+
+  private static String nothing(SetResult set) {
+    String clean = "No fault was found in any rep. ";
+    List<RepResult> missed = with(set, Verdict.MISS, Verdict.NEAR);
+    if (!missed.isEmpty()) {
+      return clean + reps(numbers(missed)) + ": " + sentence(missed.get(0).reasons().get(0));
+    }
+    List<RepResult> open = with(set, Verdict.UNCLEAR);
+    return open.isEmpty()
+        ? clean + "Do the next set the same way."
+        : clean
+            + reps(numbers(open))
+            + " could not be decided: "
+            + sentence(open.get(0).reasons().get(0));
+  }
+
+  /** The reps with one of these verdicts and a reason to give for it. */
+  private static List<RepResult> with(SetResult set, Verdict... verdicts) {
+    return set.reps().stream()
+        .filter(r -> List.of(verdicts).contains(r.verdict()) && !r.reasons().isEmpty())
+        .toList();
+  }
+
+  private static List<Integer> numbers(List<RepResult> reps) {
+    return reps.stream().map(RepResult::rep).toList();
+  }
+
+  private static void cue(Markup page, WorkOn thing) {
+    Flag worst = thing.worst();
+    page.open("li");
+    page.leaf("h3", Cue.title(worst));
+    page.leaf("p", Cue.sentence(worst), "class", "lead");
+    page.open("p", "class", "why");
+    page.text(reps(thing.reps()) + ": " + FlagWords.of(thing.kind()) + ". ");
+    against(page, worst);
+    page.text(".");
+    page.close().close();
+  }
+
+  /** The value of a flag beside its limit. */
+  static void against(Markup page, Flag flag) {
+    page.text(Cue.counts(flag) + ": ");
+    Figure.quantity(page, flag.value(), flag.unit());
+    page.text(Cue.wantsMore(flag) ? "; at least " : "; at most ");
+    Figure.quantity(page, flag.limit(), flag.unit());
+  }
+
+  static String reps(List<Integer> reps) {
+    if (reps.size() == 1) {
+      return "Rep " + reps.get(0);
+    }
+    List<String> numbers = reps.stream().map(String::valueOf).toList();
+    int last = numbers.size() - 1;
+    return "Reps " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+  }
+
+  /** Capital first letter and a full stop. */
+  static String sentence(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return start.endsWith(".") ? start : start + ".";
+  }
+}

@@ -1,0 +1,125 @@
+package shinline.cli.report;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** A headless Chromium that looks at one page and remembers everything the page asked for. */
+final class Browser implements AutoCloseable {
+  static final File PROGRAM = new File("/usr/bin/chromium");
+  static final File DRIVER = new File("/usr/bin/chromedriver");
+
+  private static final com.fasterxml.jackson.databind.ObjectMapper JSON =
+      new com.fasterxml.jackson.databind.ObjectMapper();
+
+  private final ChromeDriver driver;
+
+  /**
+   * @param profile a new, empty folder
+   */
+  Browser(Path profile) {
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(PROGRAM);
+    options.setCapability("goog:loggingPrefs", logs);
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--user-data-dir=" + profile);
+    // With the driver named, nothing is looked for or fetched.
+    driver =
+        new ChromeDriver(
+            new ChromeDriverService.Builder().usingDriverExecutable(DRIVER).build(), options);
+  }
+
+  static boolean present() {
+    return PROGRAM.canExecute() && DRIVER.canExecute();
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  void open(Path page, int widthPx, int heightPx) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", widthPx, "height", heightPx, "deviceScaleFactor", 1, "mobile", false));
+    driver.get(page.toUri().toString());
+  }
+
+  void scheme(String name) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", name))));
+  }
+
+  void scripts(boolean allowed) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
+  }
+
+  /** A number the page's own script engine works out. */
+  long number(String expression) {
+    Object answer = ((JavascriptExecutor) driver).executeScript("return " + expression);
+    return ((Number) answer).longValue();
+  }
+
+  String text(String expression) {
+    return String.valueOf(((JavascriptExecutor) driver).executeScript("return " + expression));
+  }
+
+  /** Complaints of the page, its content policy among them. */
+  List<String> console() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  /** Addresses of everything asked for since the last call. */
+  List<String> requests() {
+    List<String> addresses = new ArrayList<>();
+    for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
+      try {
+        var message = JSON.readTree(entry.getMessage()).path("message");
+        if (message.path("method").asText().equals("Network.requestWillBeSent")) {
+          addresses.add(message.path("params").path("request").path("url").asText());
+        }
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return addresses;
+  }
+
+  /** Keeps what is in the window as a PNG. */
+  void shoot(Path to) throws IOException {
+    Files.createDirectories(to.getParent());
+    Files.write(to, driver.getScreenshotAs(OutputType.BYTES));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

@@ -1,0 +1,167 @@
+package shinline.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import shinline.cli.Sets;
+import shinline.cli.check.ClipReport;
+import shinline.cli.picture.RepPictures;
+import shinline.cli.text.Cautions;
+import shinline.cli.text.Units;
+import shinline.metrics.result.FlagKind;
+
+class ReportPageTest {
+  private static final String HOSTILE = "<script>alert('x')</script>\"&.mp4";
+
+  private final ClipReport.Measured heel = ReportSets.set("set.mp4", 4, FlagKind.HEEL_RISE);
+
+  @Test
+  void textsFromOutsideNeverBecomeMarkup() {
+    ClipReport.Measured report = ReportSets.set(HOSTILE, 2, FlagKind.HEEL_RISE);
+    String page = ReportSets.page(report, ReportSets.pictures(report));
+    assertThat(page).contains("&lt;script&gt;alert(&#39;x&#39;)").doesNotContain("<script>alert");
+    assertThat(page).contains("alt=\"A &quot;drawn&quot; &lt;frame&gt; of rep 2\"");
+  }
+
+  @Test
+  void thePolicyAllowsThisStyleAndThisScriptAndNothingElse() throws NoSuchAlgorithmException {
+    String page = ReportSets.page(heel, RepPictures.none());
+    String policy = only(page, "Content-Security-Policy\" content=\"([^\"]*)\"");
+    assertThat(policy)
+        .contains("default-src &#39;none&#39;", "img-src data:")
+        .contains(hash(only(page, "(?s)<style>(.*?)</style>")))
+        .contains(hash(only(page, "(?s)<script>(.*?)</script>")))
+        .doesNotContain("unsafe");
+    assertThat(page).doesNotContain("http:").doesNotContain("https:").doesNotContain("style=\"");
+    assertThat(page.replaceAll("href=\"#rep-\\d+\"", "")).doesNotContain("href");
+  }
+
+  @Test
+  void headingsStepDownOneAtATimeAndTheVerdictIsFirst() {
+    String page = ReportSets.page(heel, ReportSets.pictures(heel));
+    List<Integer> levels = new ArrayList<>();
+    for (String level : all(page, "<h([1-6])")) {
+      levels.add(Integer.valueOf(level));
+    }
+    assertThat(levels.get(0)).isEqualTo(1);
+    assertThat(levels).filteredOn(l -> l == 1).hasSize(1);
+    for (int i = 1; i < levels.size(); i++) {
+      assertThat(levels.get(i)).isLessThanOrEqualTo(levels.get(i - 1) + 1);
+    }
+    assertThat(all(page, "<h2[^>]*>([^<]*)<"))
+        .containsExactly(
+            "The one thing to work on",
+            "Where to look",
+            "Rep by rep",
+            "Over the set",
+            "First rep against last",
+            "How far to trust this",
+            "Take care");
+  }
+
+  @Test
+  void theHeadlineNamesTheFaultOfASetThatHitItsTarget() {
+    assertThat(ReportSets.page(heel, RepPictures.none()))
+        .contains("<h1>4 reps: made up for a test; front heel lifts in reps 2 and 4.</h1>");
+  }
+
+  @Test
+  void everyLengthIsThereInBothUnits() {
+    String page = ReportSets.page(heel, RepPictures.none());
+    assertThat(page).contains("5.0\u00a0cm</span>").contains("2.0\u00a0in</span>");
+  }
+
+  @Test
+  void limitsAndCautionsAreAlwaysThere() {
+    String page = ReportSets.page(heel, RepPictures.none());
+    assertThat(page).contains(Cautions.safety()).contains(Cautions.limits().get(0));
+  }
+
+  @Test
+  void whatWasNotMeasuredIsSaidWithItsReason() {
+    ClipReport.Measured report = Sets.measured("set.mp4");
+    assertThat(ReportSets.page(report, RepPictures.none()))
+        .contains("Rear knee: hidden by the bench (rep 2).");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyFaultHasACueOfItsOwn(FlagKind kind) {
+    ClipReport.Measured report = ReportSets.set("set.mp4", 2, kind);
+    String cue = Cue.sentence(report.set().reps().get(1).flags().get(0));
+    assertThat(ReportSets.page(report, RepPictures.none())).contains(cue.replace("'", "&#39;"));
+    assertThat(cue).endsWith(".").hasSizeLessThan(140);
+  }
+
+  @Test
+  void noMoreThanTwoThingsAreToWorkOnAndTheBackComesFirst() {
+    ClipReport.Measured report =
+        ReportSets.set(
+            "set.mp4",
+            4,
+            FlagKind.WOBBLE,
+            FlagKind.HOLD_SKIPPED,
+            FlagKind.HEEL_RISE,
+            FlagKind.BACK_ROUNDS);
+    assertThat(WorkOn.of(report.set().reps()))
+        .extracting(WorkOn::kind)
+        .containsExactly(FlagKind.BACK_ROUNDS, FlagKind.HEEL_RISE);
+  }
+
+  @Test
+  void aLongSetStaysBelowOneAndAHalfMegabytes() {
+    ClipReport.Measured report = ReportSets.set("set.mp4", 20, FlagKind.values());
+    byte[] large = new byte[120_000];
+    RepPictures heavy =
+        () ->
+            ReportSets.pictures(report).all().stream()
+                .map(
+                    p ->
+                        new shinline.cli.picture.RepPicture(
+                            p.rep(), p.flag(), large, 640, 480, p.altText()))
+                .toList();
+    assertThat(ReportSets.page(report, heavy).length()).isLessThan(1_500_000);
+  }
+
+  @Test
+  void aClipThatWasNotMeasuredHasAPageThatSaysWhy() throws IOException {
+    StringWriter out = new StringWriter();
+    new ReportPage(Units.METRIC).write(Sets.notMeasured(HOSTILE), out);
+    assertThat(out.toString())
+        .contains("Not measured: The camera stands in front.", "Film from the side.")
+        .doesNotContain("<script>alert");
+  }
+
+  private static String only(String page, String pattern) {
+    List<String> found = all(page, pattern);
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  private static List<String> all(String page, String pattern) {
+    return Pattern.compile(pattern)
+        .matcher(page)
+        .results()
+        .map((MatchResult r) -> r.group(1))
+        .toList();
+  }
+
+  private static String hash(String text) throws NoSuchAlgorithmException {
+    return "sha256-"
+        + Base64.getEncoder()
+            .encodeToString(
+                MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+  }
+}
