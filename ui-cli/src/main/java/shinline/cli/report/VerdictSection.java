@@ -81,7 +81,7 @@ final class VerdictSection {
     page.leaf(
         "h2",
         switch (things.size()) {
-          case 0 -> "What to change: nothing stood out";
+          case 0 -> allHit(set) ? "Nothing to change" : "What to change";
           case 1 -> "The one thing to work on";
           default -> "Two things to work on";
         },
@@ -98,18 +98,31 @@ final class VerdictSection {
   }
 
   private static String nothing(SetResult set) {
-    String clean = "No fault was found in any rep. ";
+    String clean = "No fault of form was found. ";
     List<RepResult> missed = with(set, Verdict.MISS, Verdict.NEAR);
     if (!missed.isEmpty()) {
-      return clean + reps(numbers(missed)) + ": " + sentence(missed.get(0).reasons().get(0));
+      return clean + notAsAsked(missed, " did not quite do what was asked");
     }
     List<RepResult> open = with(set, Verdict.UNCLEAR);
     return open.isEmpty()
         ? clean + "Do the next set the same way."
-        : clean
-            + reps(numbers(open))
-            + " could not be decided: "
-            + sentence(open.get(0).reasons().get(0));
+        : clean + notAsAsked(open, " could not be decided");
+  }
+
+  /** Which reps, and the first one's reason as the example. */
+  private static String notAsAsked(List<RepResult> reps, String what) {
+    RepResult first = reps.get(0);
+    return reps(numbers(reps))
+        + what
+        + "; rep "
+        + first.rep()
+        + ": "
+        + first.reasons().get(0)
+        + ".";
+  }
+
+  private static boolean allHit(SetResult set) {
+    return set.hits() == set.reps().size();
   }
 
   /** The reps with one of these verdicts and a reason to give for it. */
