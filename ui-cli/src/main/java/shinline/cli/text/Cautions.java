@@ -10,7 +10,7 @@ public final class Cautions {
   public static List<String> limits() {
     return List.of(
         "One camera at the side cannot see a knee caving inward, or the bones of the spine.",
-        "A note on the back compares its outline with the athlete's own standing outline: look"
+        "A note on the back comes from a shorter line from hip to shoulder than in the other reps: look"
             + " there yourself, it does not measure the spine.");
   }
 
