@@ -20,6 +20,9 @@ import shinline.metrics.track.Middle;
  */
 record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics kinematics) {
 
+  /** A rear foot this much above the front one (share of stature) rests on something. */
+  private static final double BENCH_RISE = 0.09;
+
   static Optional<Body> of(CleanTrack corrected) {
     Optional<BodyScale> scale = BodyScale.of(corrected);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
@@ -76,5 +79,21 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
     double depth = 0.0208 * stature * (track.source().frontLegNearCamera() ? -1 : 1);
     double floor = (toe.y() + heel.y()) / 2;
     return track.path(BodyPoint.REAR_KNEE).y().map(y -> y - floor + soleBelow + depth);
+  }
+
+  /**
+   * Rear toe above the planted front toe, pixels, when that tells a bench; empty when the rear foot
+   * is on the floor or was never seen.
+   */
+  OptionalDouble benchRise() {
+    CleanPath rear = track.path(BodyPoint.REAR_TOE);
+    List<Double> y = new ArrayList<>();
+    for (int i = 0; i < rear.y().size(); i++) {
+      if (rear.seen(i)) {
+        y.add(rear.y().value(i));
+      }
+    }
+    double rise = Middle.median(y).orElse(toe.y()) - toe.y();
+    return rise / scale.staturePx() > BENCH_RISE ? OptionalDouble.of(rise) : OptionalDouble.empty();
   }
 }

@@ -45,7 +45,7 @@ final class RepMeasuring {
       double frameS) {
     this.body = body;
     this.scale = scale;
-    this.intervals = intervals;
+    this.intervals = intervals.scaledTo(scale.share());
     this.rollSigmaDeg = rollSigmaDeg;
     this.yawDeg = yawDeg;
     this.frameS = frameS;
@@ -169,9 +169,7 @@ final class RepMeasuring {
     }
     return Reading.of(
         value,
-        intervals
-            .scaledTo(scale.share())
-            .plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
+        intervals.plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
   }
 
   /** Jitter of the worst of the points after smoothing and the median over the window, pixels. */

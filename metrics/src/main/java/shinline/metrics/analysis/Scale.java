@@ -1,8 +1,8 @@
 package shinline.metrics.analysis;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import shinline.metrics.result.SetUp.ScaleSource;
-import shinline.metrics.scale.BodyScale;
 
 /**
  * Centimetres a pixel in the athlete's middle plane.
@@ -22,7 +22,7 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share) {
    */
   private static final double BENCH_SHARE = 0.06;
 
-  static Scale of(AnalysisOptions options, BodyScale body, double rearFootRisePx) {
+  static Scale of(AnalysisOptions options, Body body) {
     if (options.disc().isPresent()) {
       AnalysisOptions.Disc disc = options.disc().get();
       return new Scale(
@@ -30,13 +30,14 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share) {
     }
     if (options.athleteHeightM().isPresent()) {
       return new Scale(
-          Optional.of(100 * options.athleteHeightM().get() / body.staturePx()),
+          Optional.of(100 * options.athleteHeightM().get() / body.scale().staturePx()),
           ScaleSource.HEIGHT,
           HEIGHT_SHARE);
     }
-    if (options.benchHeightM().isPresent() && rearFootRisePx > 0) {
+    OptionalDouble bench = body.benchRise();
+    if (options.benchHeightM().isPresent() && bench.isPresent()) {
       return new Scale(
-          Optional.of(100 * options.benchHeightM().get() / rearFootRisePx),
+          Optional.of(100 * options.benchHeightM().get() / bench.getAsDouble()),
           ScaleSource.BENCH,
           BENCH_SHARE);
     }

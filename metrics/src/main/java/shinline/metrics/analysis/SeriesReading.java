@@ -1,6 +1,5 @@
 package shinline.metrics.analysis;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,6 @@ import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
-import shinline.metrics.track.Middle;
 import shinline.metrics.track.Side;
 
 /** Brings the even grid back to the frames that were looked at. */
@@ -75,18 +73,5 @@ final class SeriesReading {
       values[i] = at.seen(i) ? at.value(i) : Double.NaN;
     }
     return values;
-  }
-
-  /** Rear toe above the front toe, share of stature: what the rear foot rests on. */
-  static double rearFootRise(Body body) {
-    CleanPath rear = body.track().path(BodyPoint.REAR_TOE);
-    List<Double> y = new ArrayList<>();
-    for (int i = 0; i < rear.y().size(); i++) {
-      if (rear.seen(i)) {
-        y.add(rear.y().value(i));
-      }
-    }
-    return Middle.median(y).stream().map(v -> v - body.toe().y()).findFirst().orElse(0)
-        / body.scale().staturePx();
   }
 }

@@ -91,13 +91,7 @@ public final class SetAnalysis {
       return not(
           Kind.NO_REP, "no rep was found: " + why, "film the whole set, from standing to standing");
     }
-    Scale scale =
-        Scale.of(
-            options,
-            body.scale(),
-            SeriesReading.rearFootRise(body) > SetMeasuring.BENCH_RISE
-                ? SeriesReading.rearFootRise(body) * body.scale().staturePx()
-                : 0);
+    Scale scale = Scale.of(options, body);
     return new AnalysisOutcome.Measured(
         new SetMeasuring(legs, body, scale, vertical, yawDeg, options, reps).result());
   }

@@ -36,9 +36,6 @@ final class SetMeasuring {
   private static final double SHORT_LOWERING_S = 0.8;
   private static final double SHORT_DRIVE_S = 0.6;
 
-  /** Rear ankle this much above the front ankle (share of stature) rests on something. */
-  static final double BENCH_RISE = 0.09;
-
   /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
   private static final double LEAST_TOLD_YAW_DEG = 15;
 
@@ -114,7 +111,7 @@ final class SetMeasuring {
       RepJudgement judgement = judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
       judgements.add(judgement);
       List<Flag> flags = new ArrayList<>();
-      faults.get(k).forEach(f -> flag(f).ifPresent(flags::add));
+      faults.get(k).forEach(f -> flags.add(flag(f)));
       offTarget(judgement, atBottom, rep, target).ifPresent(flags::add);
       results.add(
           new RepResult(
@@ -154,7 +151,7 @@ final class SetMeasuring {
     return t.length < 2 ? 0.1 : (t[t.length - 1] - t[0]) / (t.length - 1);
   }
 
-  private Optional<Flag> flag(FaultFinder.Fault fault) {
+  private Flag flag(FaultFinder.Fault fault) {
     double factor = 1;
     MeasureUnit unit = fault.unit();
     if (fault.shareOfStature()) {
@@ -162,15 +159,14 @@ final class SetMeasuring {
       factor = scale.cmPerPx().map(cm -> cm * body.scale().staturePx()).orElse(100.0);
       unit = scale.cmPerPx().isPresent() ? MeasureUnit.CENTIMETRES : MeasureUnit.PERCENT;
     }
-    return Optional.of(
-        new Flag(
-            fault.kind(),
-            fault.atS(),
-            frameAt(fault.atS()),
-            fault.value() * factor,
-            fault.limit() * factor,
-            unit,
-            fault.confidence()));
+    return new Flag(
+        fault.kind(),
+        fault.atS(),
+        frameAt(fault.atS()),
+        fault.value() * factor,
+        fault.limit() * factor,
+        unit,
+        fault.confidence());
   }
 
   private Optional<Flag> offTarget(
@@ -232,9 +228,7 @@ final class SetMeasuring {
   }
 
   private SetUp.RearFoot rearFoot() {
-    return SeriesReading.rearFootRise(body) > BENCH_RISE
-        ? SetUp.RearFoot.BENCH
-        : SetUp.RearFoot.FLOOR;
+    return body.benchRise().isPresent() ? SetUp.RearFoot.BENCH : SetUp.RearFoot.FLOOR;
   }
 
   private static Map<Measure, Double> trend(List<RepResult> reps) {

@@ -1,11 +1,15 @@
 package shinline.metrics.clean;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
+import shinline.metrics.track.Middle;
 import shinline.metrics.track.Side;
 
 /** A track after cleaning. Only {@link TrackCleaning} makes one, so cleaning cannot be skipped. */
@@ -61,5 +65,33 @@ public final class CleanTrack {
     Map<BodyPoint, CleanPath> turned = new EnumMap<>(BodyPoint.class);
     paths.forEach((point, path) -> turned.put(point, path.turned(sign * Math.toRadians(rollDeg))));
     return new CleanTrack(source, grid, turned, cutoffHz);
+  }
+
+  /** Distance of two points, pixels: the middle over the clip where both are seen. */
+  public OptionalDouble length(BodyPoint a, BodyPoint b) {
+    CleanPath from = path(a);
+    CleanPath to = path(b);
+    List<Double> lengths = new ArrayList<>();
+    for (int i = 0; i < grid.size(); i++) {
+      if (from.seen(i) && to.seen(i)) {
+        lengths.add(from.at(i).distanceTo(to.at(i)));
+      }
+    }
+    return Middle.median(lengths);
+  }
+
+  /** Mid-hip to mid-shoulder, pixels: the middle over the clip where all four points are seen. */
+  public OptionalDouble trunkLength() {
+    CleanPath hip = path(BodyPoint.FRONT_HIP);
+    CleanPath rearHip = path(BodyPoint.REAR_HIP);
+    CleanPath near = path(BodyPoint.NEAR_SHOULDER);
+    CleanPath far = path(BodyPoint.FAR_SHOULDER);
+    List<Double> lengths = new ArrayList<>();
+    for (int i = 0; i < grid.size(); i++) {
+      if (hip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i)) {
+        lengths.add(hip.at(i).middle(rearHip.at(i)).distanceTo(near.at(i).middle(far.at(i))));
+      }
+    }
+    return Middle.median(lengths);
   }
 }

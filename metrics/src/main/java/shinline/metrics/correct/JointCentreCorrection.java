@@ -1,15 +1,12 @@
 package shinline.metrics.correct;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import shinline.metrics.clean.CleanPath;
 import shinline.metrics.clean.CleanTrack;
 import shinline.metrics.correct.CorrectionTable.Offset;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Middle;
 
 /**
  * Moves landmarks to the joint centres. The model puts hips and shoulders too far forward and
@@ -79,37 +76,11 @@ public final class JointCentreCorrection {
     return track.with(moved);
   }
 
-  /** Trunk, front thigh and front shank together, pixels: medians over the clip. */
-  static double size(CleanTrack track) {
-    return length(track, BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE)
-        + length(track, BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE)
-        + trunk(track);
-  }
-
-  private static double length(CleanTrack track, BodyPoint a, BodyPoint b) {
-    CleanPath from = track.path(a);
-    CleanPath to = track.path(b);
-    List<Double> lengths = new ArrayList<>();
-    for (int i = 0; i < track.grid().size(); i++) {
-      if (from.seen(i) && to.seen(i)) {
-        lengths.add(from.at(i).distanceTo(to.at(i)));
-      }
-    }
-    return Middle.median(lengths).orElse(0);
-  }
-
-  private static double trunk(CleanTrack track) {
-    CleanPath hip = track.path(BodyPoint.FRONT_HIP);
-    CleanPath rearHip = track.path(BodyPoint.REAR_HIP);
-    CleanPath near = track.path(BodyPoint.NEAR_SHOULDER);
-    CleanPath far = track.path(BodyPoint.FAR_SHOULDER);
-    List<Double> lengths = new ArrayList<>();
-    for (int i = 0; i < track.grid().size(); i++) {
-      if (hip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i)) {
-        lengths.add(hip.at(i).middle(rearHip.at(i)).distanceTo(near.at(i).middle(far.at(i))));
-      }
-    }
-    return Middle.median(lengths).orElse(0);
+  /** Trunk, front thigh and front shank together, pixels; a part never seen counts as nothing. */
+  private static double size(CleanTrack track) {
+    return track.length(BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE).orElse(0)
+        + track.length(BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE).orElse(0)
+        + track.trunkLength().orElse(0);
   }
 
   /** Unit vector up a segment. */

@@ -38,25 +38,9 @@ public record BodyScale(double staturePx, double legPx, double footPx, double fr
   /** Empty when a segment is never seen. */
   public static Optional<BodyScale> of(CleanTrack corrected) {
     double plane = corrected.source().frontLegNearCamera() ? NEAR_PLANE : 1 / NEAR_PLANE;
-    CleanPath hip = corrected.path(BodyPoint.FRONT_HIP);
-    CleanPath rearHip = corrected.path(BodyPoint.REAR_HIP);
-    CleanPath knee = corrected.path(BodyPoint.FRONT_KNEE);
-    CleanPath ankle = corrected.path(BodyPoint.FRONT_ANKLE);
-    CleanPath near = corrected.path(BodyPoint.NEAR_SHOULDER);
-    CleanPath far = corrected.path(BodyPoint.FAR_SHOULDER);
-    List<Double> leg = new ArrayList<>();
-    List<Double> trunk = new ArrayList<>();
-    for (int i = 0; i < corrected.grid().size(); i++) {
-      if (hip.seen(i) && knee.seen(i) && ankle.seen(i)) {
-        leg.add(hip.at(i).distanceTo(knee.at(i)) + knee.at(i).distanceTo(ankle.at(i)));
-      }
-      if (hip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i)) {
-        trunk.add(hip.at(i).middle(rearHip.at(i)).distanceTo(near.at(i).middle(far.at(i))));
-      }
-    }
-    OptionalDouble legPx = Middle.median(leg);
-    OptionalDouble trunkPx = Middle.median(trunk);
-    OptionalDouble footPx = foot(corrected);
+    OptionalDouble legPx = frontLeg(corrected);
+    OptionalDouble trunkPx = corrected.trunkLength();
+    OptionalDouble footPx = corrected.length(BodyPoint.FRONT_HEEL, BodyPoint.FRONT_TOE);
     if (legPx.isEmpty() || trunkPx.isEmpty() || footPx.isEmpty()) {
       return Optional.empty();
     }
@@ -65,15 +49,19 @@ public record BodyScale(double staturePx, double legPx, double footPx, double fr
         new BodyScale(stature, LEG_OF_STATURE * stature, footPx.getAsDouble(), plane));
   }
 
-  private static OptionalDouble foot(CleanTrack track) {
-    CleanPath heel = track.path(BodyPoint.FRONT_HEEL);
-    CleanPath toe = track.path(BodyPoint.FRONT_TOE);
-    List<Double> feet = new ArrayList<>();
+  /**
+   * Thigh and shank together, frame by frame: what one loses to a misplaced knee the other gains.
+   */
+  private static OptionalDouble frontLeg(CleanTrack track) {
+    CleanPath hip = track.path(BodyPoint.FRONT_HIP);
+    CleanPath knee = track.path(BodyPoint.FRONT_KNEE);
+    CleanPath ankle = track.path(BodyPoint.FRONT_ANKLE);
+    List<Double> legs = new ArrayList<>();
     for (int i = 0; i < track.grid().size(); i++) {
-      if (heel.seen(i) && toe.seen(i)) {
-        feet.add(heel.at(i).distanceTo(toe.at(i)));
+      if (hip.seen(i) && knee.seen(i) && ankle.seen(i)) {
+        legs.add(hip.at(i).distanceTo(knee.at(i)) + knee.at(i).distanceTo(ankle.at(i)));
       }
     }
-    return Middle.median(feet);
+    return Middle.median(legs);
   }
 }

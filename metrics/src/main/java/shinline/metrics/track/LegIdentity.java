@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import shinline.metrics.track.ForwardTrack.Joint;
 
@@ -161,22 +160,12 @@ public final class LegIdentity {
     int n = claimedFront.size();
     PointPath.Builder front = PointPath.ofSize(n);
     PointPath.Builder rear = PointPath.ofSize(n);
+    boolean[] swappedIn = votes.swapped();
     for (int i = 0; i < n; i++) {
-      boolean swapped = votes.swapped(i);
+      boolean swapped = swappedIn[i];
       front.put(i, swapped ? claimedRear : claimedFront);
       rear.put(i, swapped ? claimedFront : claimedRear);
     }
     return new Pair(front.build(), rear.build());
-  }
-
-  /** Length of a bone over the clip: the median where both ends are seen. */
-  static OptionalDouble length(PointPath a, PointPath b) {
-    List<Double> lengths = new ArrayList<>();
-    for (int i = 0; i < a.size(); i++) {
-      if (a.seen(i) && b.seen(i)) {
-        lengths.add(a.distance(b, i));
-      }
-    }
-    return Middle.median(lengths);
   }
 }

@@ -30,17 +30,22 @@ final class LegVotes {
     return total == 0 ? 0.5 : Math.max(sum(1), sum(-1)) / total;
   }
 
-  /** Whether the model had the legs exchanged in frame {@code i}. */
-  boolean swapped(int i) {
-    double v = leftOverRight[i];
-    return frontLeg() == Side.LEFT ? v < 0 : v > 0;
+  /** Whether the model had the legs exchanged, frame by frame. */
+  boolean[] swapped() {
+    // The front leg is asked for once: it is a sum over all frames.
+    double claimed = frontLeg() == Side.LEFT ? 1 : -1;
+    boolean[] swapped = new boolean[leftOverRight.length];
+    for (int i = 0; i < swapped.length; i++) {
+      swapped[i] = claimed * leftOverRight[i] < 0;
+    }
+    return swapped;
   }
 
   double swappedShare() {
-    int swapped = 0;
-    for (int i = 0; i < leftOverRight.length; i++) {
-      swapped += swapped(i) ? 1 : 0;
+    int count = 0;
+    for (boolean swapped : swapped()) {
+      count += swapped ? 1 : 0;
     }
-    return leftOverRight.length == 0 ? 0 : swapped / (double) leftOverRight.length;
+    return leftOverRight.length == 0 ? 0 : count / (double) leftOverRight.length;
   }
 }

@@ -70,7 +70,7 @@ class KneeChainTest {
     assertTrueKnees(exchanged(i -> i >= 40 && i < 80));
     assertThat(votes.frontLeg()).isEqualTo(Side.LEFT);
     assertThat(votes.swappedShare()).isEqualTo(40.0 / FRAMES);
-    assertThat(votes.swapped(60)).isTrue();
+    assertThat(votes.swapped()[60]).isTrue();
   }
 
   @Test

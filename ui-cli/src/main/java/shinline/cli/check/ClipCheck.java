@@ -1,14 +1,8 @@
 package shinline.cli.check;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +16,7 @@ import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
@@ -171,7 +166,7 @@ public final class ClipCheck implements ClipChecker {
                           fps)));
       String sha256;
       try {
-        sha256 = sha256(file);
+        sha256 = FileDigest.of(file).sha256();
       } catch (IOException e) {
         return new ClipReport.Unreadable(
             name, "the file went away while it was read", "check the disk or card it is on");
@@ -241,17 +236,5 @@ public final class ClipCheck implements ClipChecker {
       case FULL -> PoseModel.FULL;
       case HEAVY -> PoseModel.HEAVY;
     };
-  }
-
-  private static String sha256(Path file) throws IOException {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-        in.transferTo(java.io.OutputStream.nullOutputStream());
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }
