@@ -23,7 +23,6 @@ import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
-import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.ClipWriter;
 import shinline.vision.clip.Frame;
@@ -95,9 +94,8 @@ public final class AnnotatedClip {
       Units units,
       Face face,
       Progress progress) {
-    ClipOptions how = new ClipOptions(captureFps, ClipOptions.defaults().decodeThreads());
     try (Clip open =
-        SecondLook.at(ClipReader.standard(), clip, how, report.clip())
+        SecondLook.at(ClipReader.standard(), clip, captureFps, report.clip())
             .orElseThrow(() -> failed(target, "the clip cannot be read a second time"))) {
       new AnnotatedClip(report, units, face).write(target, open, report, progress);
     } catch (IOException e) {

@@ -14,7 +14,6 @@ import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.vision.clip.Clip;
-import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.FramePicker;
 
@@ -55,8 +54,7 @@ public final class ClipPictures implements RepPictures {
     if (wanted.isEmpty()) {
       return RepPictures.none();
     }
-    ClipOptions how = new ClipOptions(captureFps, ClipOptions.defaults().decodeThreads());
-    return SecondLook.at(reader, file, how, report.clip())
+    return SecondLook.at(reader, file, captureFps, report.clip())
         .map(
             clip -> {
               try (clip) {

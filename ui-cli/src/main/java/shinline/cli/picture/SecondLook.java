@@ -2,6 +2,7 @@ package shinline.cli.picture;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import shinline.cli.check.ClipFacts;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOpening;
@@ -10,12 +11,18 @@ import shinline.vision.clip.ClipReader;
 
 /** Opens a clip again, in the same way as when it was measured. */
 final class SecondLook {
+  /** The first look leaves a core to the pose model; the second has the machine to itself. */
+  private static final int DECODE_THREADS = 2;
+
   private SecondLook() {}
 
   /**
+   * @param captureFps as the clip was measured with
    * @return the clip, to be closed; empty when it cannot be read, or is no longer the same
    */
-  static Optional<Clip> at(ClipReader reader, Path file, ClipOptions how, ClipFacts facts) {
+  static Optional<Clip> at(
+      ClipReader reader, Path file, OptionalDouble captureFps, ClipFacts facts) {
+    ClipOptions how = new ClipOptions(captureFps, DECODE_THREADS);
     Optional<Clip> clip = open(reader, file, how);
     if (clip.isEmpty() || fits(clip.get(), facts)) {
       return clip;
