@@ -15,6 +15,7 @@ import shinline.metrics.judge.RepJudgement;
 import shinline.metrics.judge.RepReadings;
 import shinline.metrics.judge.SetSentence;
 import shinline.metrics.reps.Rep;
+import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
@@ -30,31 +31,8 @@ import shinline.metrics.view.SideView;
 
 /** Puts a set's result together: measures, faults, verdicts, trend, words. */
 final class SetMeasuring {
-  /** A short-range drive moves the hip at most this far (share of stature) and does not linger. */
-  private static final double SHORT_TRAVEL = 0.14;
-
-  private static final double SHORT_LOWERING_S = 0.8;
-  private static final double SHORT_DRIVE_S = 0.6;
-
   /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
   private static final double LEAST_TOLD_YAW_DEG = 15;
-
-  /** Faults that mean form is going, in the order in which they are named. */
-  private static final List<FlagKind> FADING =
-      List.of(
-          FlagKind.LEAN_GROWS,
-          FlagKind.HIPS_FIRST,
-          FlagKind.BACK_ROUNDS,
-          FlagKind.BACK_ARCHES,
-          FlagKind.HINGE_SHIFT,
-          FlagKind.SHALLOW,
-          FlagKind.DRIVE_SLOW,
-          FlagKind.LOWERING_RUSHED,
-          FlagKind.HOLD_SKIPPED,
-          FlagKind.HEEL_RISE,
-          FlagKind.FOREFOOT_RISE,
-          FlagKind.REAR_PUSH,
-          FlagKind.WOBBLE);
 
   private final LegTrack legs;
   private final Body body;
@@ -135,15 +113,14 @@ final class SetMeasuring {
         target,
         results,
         trend(results),
-        fading(results),
+        Fading.of(results),
         SetSentence.of(target, judgements),
         SeriesReading.of(legs, body, scale, vertical.rollDeg(), reps));
   }
 
   private boolean shortRange(Rep rep) {
-    return rep.travel() / body.scale().staturePx() < SHORT_TRAVEL
-        && rep.tempo().loweringS() <= SHORT_LOWERING_S
-        && rep.tempo().driveS() <= SHORT_DRIVE_S;
+    return ShortRange.is(
+        rep.travel() / body.scale().staturePx(), rep.tempo().loweringS(), rep.tempo().driveS());
   }
 
   private double frameS() {
@@ -255,32 +232,5 @@ final class SetMeasuring {
       }
     }
     return trend;
-  }
-
-  /** Form fades from the first rep after which no rep is free of faults of form. */
-  private static Optional<SetResult.Fading> fading(List<RepResult> reps) {
-    int from = reps.size();
-    while (from > 0
-        && reps.get(from - 1).flags().stream().anyMatch(f -> FADING.contains(f.kind()))) {
-      from--;
-    }
-    if (from == 0 || from == reps.size()) {
-      return Optional.empty();
-    }
-    List<Flag> flags = reps.get(from).flags();
-    return FADING.stream()
-        .filter(kind -> flags.stream().anyMatch(f -> f.kind() == kind))
-        .findFirst()
-        .map(
-            kind -> new SetResult.Fading(reps.get(0).rep() + fromRep(reps, kind), kind.jsonName()));
-  }
-
-  private static int fromRep(List<RepResult> reps, FlagKind kind) {
-    for (int k = 0; k < reps.size(); k++) {
-      if (reps.get(k).flags().stream().anyMatch(f -> f.kind() == kind)) {
-        return k;
-      }
-    }
-    return 0;
   }
 }

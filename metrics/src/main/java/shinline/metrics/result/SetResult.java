@@ -9,7 +9,7 @@ import shinline.metrics.target.Target;
  * All that is said of one set.
  *
  * @param trend slope over the reps of each measure that has one, unit a rep
- * @param fading number of the first rep in which form began to fade and what faded first
+ * @param fading where form began to fade, if it did
  * @param summary one plain sentence
  */
 public record SetResult(
@@ -30,7 +30,8 @@ public record SetResult(
   }
 
   /**
-   * @param what in plain words, for example "trunk lean"
+   * @param rep from which on no rep is free of faults of form
+   * @param what the kind of fault that this rep shows, as the JSON names it
    */
   public record Fading(int rep, String what) {}
 }
