@@ -64,6 +64,17 @@ public sealed interface Finding {
     return wrongRange.apply((WrongRange) this);
   }
 
+  /** What the limit is set on; empty for the range, which is none of the measures. */
+  default Optional<Aspect> aspect() {
+    return this.<Optional<Limit>>fold(
+            f -> Optional.of(f.limit),
+            f -> Optional.of(f.limit),
+            f -> Optional.of(f.limit),
+            f -> Optional.of(f.limit),
+            f -> Optional.empty())
+        .map(Limit::aspect);
+  }
+
   /** The verdict if this limit were the only one. */
   default Verdict verdict() {
     return fold(

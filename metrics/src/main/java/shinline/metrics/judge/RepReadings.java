@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
 import shinline.metrics.result.TempoReading;
 
 /**
@@ -23,6 +24,11 @@ public record RepReadings(
     EnumMap<Measure, Reading> copy = new EnumMap<>(Measure.class);
     copy.putAll(atBottom);
     atBottom = Collections.unmodifiableMap(copy);
+  }
+
+  /** What was told of a rep, to be judged against another target than that day's. */
+  public static RepReadings of(RepResult rep) {
+    return new RepReadings(rep.rep(), rep.atBottom(), rep.tempo(), rep.shortRange());
   }
 
   Reading at(Measure measure) {

@@ -25,7 +25,6 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
   private static final double OFF_SIDE_DEG = 5;
   private static final double FEW_FPS = 27;
   private static final double MANY_FPS = 40;
-  private static final String NONE = "–";
 
   /** The short table for the terminal. */
   List<String> lines() {
@@ -55,10 +54,11 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                           plain(scored, s.meanAbsolute()),
                           plain(scored, s.p95()),
                           plain(scored, s.medianPlusMinus()),
-                          percent(s.coverage()))));
+                          Markdown.percent(s.coverage()))));
     }
     lines.add(reps());
     lines.add(flags());
+    lines.add(new VerdictTable(all).line());
     return lines;
   }
 
@@ -85,9 +85,15 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             + " of a clip is its series of joint positions; phases and bottom values follow from"
             + " it by the definitions of [measures.md](measures.md).");
     page.add("");
-    page.add(reps() + " " + flags());
+    page.add(reps() + " " + flags() + " " + new VerdictTable(all).line());
+    page.add("");
+    page.add(
+        "The offsets of the joint centres, the ± and the limits of the flags were fitted on this"
+            + " project's own development clips, whose names begin with gym or plain. On those the"
+            + " figures flatter; only clips that nothing was fitted on tell what to expect.");
     measures(page);
     clips(page);
+    page.addAll(new VerdictTable(all).section());
     faults(page);
     worse(page);
     outside(page);
@@ -105,7 +111,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             + " about 95 %.");
     page.add("");
     page.add(
-        row(
+        Markdown.row(
             "measure",
             "unit",
             "reps",
@@ -115,13 +121,13 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             "95 %",
             "median ±",
             "inside"));
-    page.add(rule(2, 7));
+    page.add(Markdown.rule(2, 7));
     for (Scored scored : Scored.values()) {
       all.spread(scored)
           .ifPresentOrElse(
               s ->
                   page.add(
-                      row(
+                      Markdown.row(
                           scored.words(),
                           scored.unit(),
                           String.valueOf(s.n()),
@@ -130,19 +136,19 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                           goal(scored),
                           plain(scored, s.p95()),
                           plain(scored, s.medianPlusMinus()),
-                          percent(s.coverage()))),
+                          Markdown.percent(s.coverage()))),
               () ->
                   page.add(
-                      row(
+                      Markdown.row(
                           scored.words(),
                           scored.unit(),
                           "0",
-                          NONE,
-                          NONE,
+                          Markdown.NONE,
+                          Markdown.NONE,
                           goal(scored),
-                          NONE,
-                          NONE,
-                          NONE)));
+                          Markdown.NONE,
+                          Markdown.NONE,
+                          Markdown.NONE)));
     }
   }
 
@@ -153,14 +159,14 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
     page.add("Mean absolute error / absolute error that 95 of 100 reps stay within.");
     page.add("");
     page.add(
-        row(
+        Markdown.row(
             Stream.concat(
                     Stream.of("clip", "reps found"),
                     Stream.concat(
                         Stream.of(Scored.values()).map(s -> s.words() + ", " + s.unit()),
                         Stream.of("inside ±", "notes")))
                 .toArray(String[]::new)));
-    page.add(rule(1, Scored.values().length + 2) + " --- |");
+    page.add(Markdown.rule(1, Scored.values().length + 2) + " --- |");
     for (ClipScore clip : all.clips()) {
       Accuracy one = new Accuracy(List.of(clip));
       List<String> cells = new ArrayList<>();
@@ -170,9 +176,9 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
         cells.add(
             one.spread(scored)
                 .map(s -> plain(scored, s.meanAbsolute()) + " / " + plain(scored, s.p95()))
-                .orElse(NONE));
+                .orElse(Markdown.NONE));
       }
-      cells.add(one.coverage().map(AccuracyReport::percent).orElse(NONE));
+      cells.add(one.coverage().map(Markdown::percent).orElse(Markdown.NONE));
       List<String> notes = new ArrayList<>(clip.notes());
       if (!clip.missing().isEmpty()) {
         notes.add("not measured: " + String.join(", ", clip.missing()));
@@ -181,7 +187,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
         notes.add(count(clip.falseReps(), "rep") + " told that are none");
       }
       cells.add(notes.isEmpty() ? "" : String.join("; ", notes));
-      page.add(row(cells.toArray(String[]::new)));
+      page.add(Markdown.row(cells.toArray(String[]::new)));
     }
     if (!unscored.isEmpty()) {
       page.add("");
@@ -213,11 +219,13 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
         rep.missed().forEach(kind -> wrong.add(where + kind + " was missed"));
       }
     }
-    page.add(row("kind", "found", "missed", "false"));
-    page.add(rule(1, 3));
+    page.add(Markdown.row("kind", "found", "missed", "false"));
+    page.add(Markdown.rule(1, 3));
     kinds.forEach(
         (kind, n) ->
-            page.add(row(kind, String.valueOf(n[0]), String.valueOf(n[1]), String.valueOf(n[2]))));
+            page.add(
+                Markdown.row(
+                    kind, String.valueOf(n[0]), String.valueOf(n[1]), String.valueOf(n[2]))));
     if (!wrong.isEmpty()) {
       page.add("");
       wrong.forEach(w -> page.add("- " + w));
@@ -242,14 +250,14 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             + " them as hints.");
     page.add("");
     page.add(
-        row(
+        Markdown.row(
             Stream.concat(
                     Stream.of("fact", "clips", "reps"),
                     Stream.concat(
                         Stream.of(COMPARED).map(s -> s.words() + ", " + s.unit()),
                         Stream.of("inside ±")))
                 .toArray(String[]::new)));
-    page.add(rule(1, COMPARED.length + 3));
+    page.add(Markdown.rule(1, COMPARED.length + 3));
     Map<String, Predicate<Truth>> facts = new LinkedHashMap<>();
     facts.put("camera within 5° of the side", t -> t.yawDeg() <= OFF_SIDE_DEG);
     facts.put("camera farther off the side", t -> t.yawDeg() > OFF_SIDE_DEG);
@@ -271,10 +279,13 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             cells.add(String.valueOf(group.trueReps()));
             for (Scored scored : COMPARED) {
               cells.add(
-                  group.spread(scored).map(s -> plain(scored, s.meanAbsolute())).orElse(NONE));
+                  group
+                      .spread(scored)
+                      .map(s -> plain(scored, s.meanAbsolute()))
+                      .orElse(Markdown.NONE));
             }
-            cells.add(group.coverage().map(AccuracyReport::percent).orElse(NONE));
-            page.add(row(cells.toArray(String[]::new)));
+            cells.add(group.coverage().map(Markdown::percent).orElse(Markdown.NONE));
+            page.add(Markdown.row(cells.toArray(String[]::new)));
           }
         });
   }
@@ -302,7 +313,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                   scored.unit().equals("°") ? "°" : " " + scored.unit(),
                   goal(scored),
                   signed(scored, s.bias()),
-                  percent(s.coverage())));
+                  Markdown.percent(s.coverage())));
         }
       }
       if (!beyond.isEmpty()) {
@@ -346,10 +357,10 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
             + " above are of the clips named above, and are no better a promise than those clips"
             + " are like yours.");
     page.add("");
-    page.add(row("what", "published", "here", "source"));
+    page.add(Markdown.row("what", "published", "here", "source"));
     page.add("| --- | --- | --- | --- |");
     page.add(
-        row(
+        Markdown.row(
             "knee angle in gait, two-dimensional pose model",
             "mean absolute error 5.6°",
             "knee flexion at the bottom "
@@ -357,7 +368,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                     Scored.KNEE_FLEXION, s -> plain(Scored.KNEE_FLEXION, s.meanAbsolute()) + "°"),
             "Stenum 2021, PLoS Comput Biol 17:e1008935"));
     page.add(
-        row(
+        Markdown.row(
             "ankle and hip angle in gait, two-dimensional pose model",
             "mean absolute error 7.4° and 4.0°",
             "shin "
@@ -367,7 +378,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                 + " (segments, not joints)",
             "Stenum 2021"));
     page.add(
-        row(
+        Markdown.row(
             "knee angle in squats, side view",
             "−2.3 ± 6.4°; tight clothing 1.6 ± 3.5°",
             told(
@@ -379,7 +390,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                         + "°"),
             "Cosoli et al. 2026"));
     page.add(
-        row(
+        Markdown.row(
             "shin against the vertical by inclinometer, lunge test",
             "standard error 1.3–1.4°, smallest real change 3.7–3.8°",
             "standard deviation of the error "
@@ -393,7 +404,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
                             + "°"),
             "Konor 2012, IJSPT 7:279–287"));
     page.add(
-        row(
+        Markdown.row(
             "distance by tape, lunge test",
             "standard error 0.4–0.6 cm, smallest real change 1.1–1.5 cm",
             "knee past toe, standard deviation of the error "
@@ -438,7 +449,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
   }
 
   private static String goal(Scored scored) {
-    return scored.goal().map(g -> "≤ " + plain(scored, g)).orElse(NONE);
+    return scored.goal().map(g -> "≤ " + plain(scored, g)).orElse(Markdown.NONE);
   }
 
   private static String plain(Scored scored, double value) {
@@ -447,18 +458,5 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
 
   private static String signed(Scored scored, double value) {
     return String.format(Locale.ROOT, "%+." + scored.places() + "f", value);
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
-  }
-
-  private static String row(String... cells) {
-    return "| " + String.join(" | ", cells) + " |";
-  }
-
-  /** Words to the left, numbers to the right. */
-  private static String rule(int words, int numbers) {
-    return "|" + " --- |".repeat(words) + " ---: |".repeat(numbers);
   }
 }

@@ -1,12 +1,13 @@
 package shinline.cli.accuracy;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import shinline.metrics.judge.RepReadings;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;
@@ -20,6 +21,7 @@ import shinline.metrics.track.Side;
  * @param trueReps reps the clip holds
  * @param matched of them found
  * @param falseReps reps told that are none
+ * @param verdicts of every rep against every target
  * @param notes what else was wrong, in words
  */
 record ClipScore(
@@ -30,6 +32,7 @@ record ClipScore(
     List<Deviation> deviations,
     List<String> missing,
     List<FlagScore> flags,
+    List<VerdictScore> verdicts,
     List<String> notes) {
 
   /** A told bottom farther than this from every true one belongs to none of them. */
@@ -67,27 +70,28 @@ record ClipScore(
   /** A clip of which nothing was measured. */
   static ClipScore nothing(Truth truth, String why) {
     return new ClipScore(
-        truth, truth.reps().size(), 0, 0, List.of(), List.of(), List.of(), List.of(why));
+        truth,
+        truth.reps().size(),
+        0,
+        0,
+        List.of(),
+        List.of(),
+        List.of(),
+        verdicts(trueReps(truth, new ArrayList<>()), Map.of()),
+        List.of(why));
   }
 
   static ClipScore of(Truth truth, SetResult set) {
     List<String> notes = new ArrayList<>(setUpNotes(truth, set.setUp()));
-    List<Optional<TrueRep>> all = new ArrayList<>();
-    for (Truth.Scripted rep : truth.reps()) {
-      Optional<TrueRep> found = TrueRep.of(truth, rep);
-      if (found.isEmpty()) {
-        notes.add("the truth of rep " + (all.size() + 1) + " is not whole");
-      }
-      all.add(found);
-    }
+    List<Optional<TrueRep>> all = trueReps(truth, notes);
     List<Deviation> deviations = new ArrayList<>();
     List<String> missing = new ArrayList<>();
     List<FlagScore> flags = new ArrayList<>();
-    Set<Integer> used = new HashSet<>();
+    Map<Integer, RepReadings> told = new HashMap<>();
     int falseReps = 0;
     for (RepResult rep : set.reps()) {
       int k = nearest(all, rep.bottomS());
-      if (k < 0 || !used.add(k)) {
+      if (k < 0 || told.putIfAbsent(k, RepReadings.of(rep)) != null) {
         falseReps++;
         continue;
       }
@@ -106,7 +110,43 @@ record ClipScore(
       flags.add(new FlagScore(k + 1, without(is.faults()), without(names(rep.flags()))));
     }
     return new ClipScore(
-        truth, all.size(), used.size(), falseReps, deviations, missing, flags, notes);
+        truth,
+        all.size(),
+        told.size(),
+        falseReps,
+        deviations,
+        missing,
+        flags,
+        verdicts(all, told),
+        notes);
+  }
+
+  private static List<Optional<TrueRep>> trueReps(Truth truth, List<String> notes) {
+    List<Optional<TrueRep>> all = new ArrayList<>();
+    for (Truth.Scripted rep : truth.reps()) {
+      Optional<TrueRep> found = TrueRep.of(truth, rep);
+      if (found.isEmpty()) {
+        notes.add("the truth of rep " + (all.size() + 1) + " is not whole");
+      }
+      all.add(found);
+    }
+    return all;
+  }
+
+  /**
+   * @param told by the place of the rep in {@code all}
+   */
+  private static List<VerdictScore> verdicts(
+      List<Optional<TrueRep>> all, Map<Integer, RepReadings> told) {
+    List<VerdictScore> scores = new ArrayList<>();
+    for (AskedTarget asked : AskedTarget.ALL) {
+      for (int k = 0; k < all.size(); k++) {
+        Optional<RepReadings> found = Optional.ofNullable(told.get(k));
+        int rep = k + 1;
+        all.get(k).ifPresent(is -> scores.addAll(VerdictScore.of(asked, rep, is, found)));
+      }
+    }
+    return scores;
   }
 
   private static int nearest(List<Optional<TrueRep>> all, double bottomS) {

@@ -50,6 +50,11 @@ enum Scored {
     return unit.equals("s") ? 3 : 2;
   }
 
+  /** What is read at the bottom; empty for a phase. */
+  Optional<Measure> measure() {
+    return Optional.ofNullable(measure);
+  }
+
   /** Name of the column in the truth's series; empty for a phase. */
   Optional<String> column() {
     return Optional.ofNullable(measure).map(Measure::jsonName);

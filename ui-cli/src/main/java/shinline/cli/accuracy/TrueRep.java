@@ -9,6 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import shinline.metrics.judge.RepReadings;
+import shinline.metrics.reps.ShortRange;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.TempoReading;
 
 /**
  * Phases and bottom values of one true rep, by the definitions of docs/measures.md on the truth's
@@ -16,6 +22,7 @@ import java.util.stream.IntStream;
  * of its travel.
  *
  * @param values at the bottom, and the lengths of the phases
+ * @param shortRange whether it is a short-range drive
  * @param faults names of flag kinds that were put in
  */
 record TrueRep(
@@ -24,6 +31,7 @@ record TrueRep(
     double bottomEndS,
     double endS,
     Map<Scored, Double> values,
+    boolean shortRange,
     Set<String> faults) {
   private static final double LEVEL = 0.05;
 
@@ -32,6 +40,7 @@ record TrueRep(
 
   private static final double LEAST_WINDOW_S = 0.1;
   private static final double TIME_SLACK_S = 1e-9;
+  private static final double CM_IN_M = 100;
 
   double bottomS() {
     return (bottomStartS + bottomEndS) / 2;
@@ -96,7 +105,35 @@ record TrueRep(
     values.put(Scored.LOWERING, bottomStartS - startS);
     values.put(Scored.HOLD, bottomEndS - bottomStartS);
     values.put(Scored.DRIVE, endS - bottomEndS);
-    return Optional.of(new TrueRep(startS, bottomStartS, bottomEndS, endS, values, rep.faults()));
+    boolean shortRange =
+        ShortRange.is(
+            (top0 - h[low]) / CM_IN_M / truth.athleteHeightM(),
+            bottomStartS - startS,
+            endS - bottomEndS);
+    return Optional.of(
+        new TrueRep(startS, bottomStartS, bottomEndS, endS, values, shortRange, rep.faults()));
+  }
+
+  /** For the judge: the true values, with the clearance for their ±. */
+  RepReadings readings(int rep, Clearance clearance) {
+    Map<Measure, Reading> bottom = new EnumMap<>(Measure.class);
+    values.forEach(
+        (scored, value) ->
+            scored.measure().ifPresent(m -> bottom.put(m, clearance.around(value, m.unit()))));
+    return new RepReadings(
+        rep,
+        bottom,
+        new TempoReading(
+            phase(Scored.LOWERING, clearance),
+            phase(Scored.HOLD, clearance),
+            phase(Scored.DRIVE, clearance),
+            Reading.missing("not scored")),
+        shortRange);
+  }
+
+  private Reading phase(Scored scored, Clearance clearance) {
+    return clearance.around(
+        java.util.Objects.requireNonNull(values.get(scored)), MeasureUnit.SECONDS);
   }
 
   private static double crossing(double[] t, double[] h, int i, int j, double level) {

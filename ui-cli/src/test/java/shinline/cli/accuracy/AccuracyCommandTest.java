@@ -176,6 +176,42 @@ class AccuracyCommandTest {
     assertThat(err.toString()).isEmpty();
   }
 
+  /**
+   * Plain reps: shin 29°, 29° and 22°, knee 1.4, 1.2 and -4 cm past the toe, thigh 3°, 3° and 26°,
+   * lowering 1.4 s, hold 1.1 s, drive 0.5 s; told half a degree and -2 cm off, with ± 1.5° and 1
+   * cm.
+   */
+  @Test
+  void verdictsAreHeldAgainstThoseOfTheTruth() throws IOException {
+    clip("one");
+    String page = page();
+    assertThat(page)
+        .contains("| shin: upright | rep | 3 | 3 | 0 | 0 | 0 | 100 % | ≥ 95 % |")
+        .contains("| shin: over-toe | rep | 3 | 3 | 0 | 0 | 0 | 100 % | ≥ 95 % |")
+        // Rep 3 is 1 cm off the band: its thigh settles it, but its knee does not count.
+        .contains("|  | knee | 2 | 2 | 0 | 0 | 0 | 100 % | – |")
+        .contains("| depth: full | rep | 3 | 3 | 0 | 0 | 0 | 100 % | ≥ 95 % |")
+        .contains("| tempo: 4-2-X | rep | 3 | 3 | 0 | 0 | 0 | 100 % | ≥ 95 % |");
+    assertThat(out.toString()).contains("Verdicts: 15 of 15 right against 6 targets");
+  }
+
+  @Test
+  void aClipThatIsNotMeasuredHasNoRightVerdict() throws IOException {
+    clip("front");
+    clip("one");
+    Path page = folder.resolve("accuracy.md");
+    run("accuracy", folder.toString(), "--out", page.toString());
+    assertThat(Files.readString(page))
+        .contains("| depth: full | rep | 6 | 3 | 0 | 0 | 3 | 50 % | ≥ 95 % |")
+        .contains("rep 1, depth: full: hit, the rep was not found");
+  }
+
+  @Test
+  void thePageSaysOnWhichClipsItFlatters() throws IOException {
+    clip("one");
+    assertThat(page()).contains("begin with gym or plain. On those the figures flatter");
+  }
+
   @Test
   void thePageNamesItsCommandAndNoPlace() throws IOException {
     clip("one");

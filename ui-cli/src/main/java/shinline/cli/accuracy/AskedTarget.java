@@ -1,0 +1,50 @@
+package shinline.cli.accuracy;
+
+import java.util.List;
+import java.util.Optional;
+import shinline.metrics.target.DepthTarget;
+import shinline.metrics.target.ShinPreset;
+import shinline.metrics.target.Target;
+import shinline.metrics.target.TempoTarget;
+import shinline.metrics.target.TempoTarget.Phase;
+
+/**
+ * A target against which every clip is judged again, whatever it was filmed for: verdicts are right
+ * or wrong whether or not anybody asked for that target.
+ *
+ * @param name as in a target file
+ */
+record AskedTarget(String name, Target target) {
+  /** What a target file gives a phase whose length is a plain number. */
+  private static final double TOLERANCE_S = 0.5;
+
+  /** The house's presets, depth alone, and two usual tempos: one quick, one slow. */
+  static final List<AskedTarget> ALL =
+      List.of(
+          preset(ShinPreset.UPRIGHT),
+          preset(ShinPreset.OVER_TOE),
+          preset(ShinPreset.PAST_TOE),
+          new AskedTarget("depth: full", with(DepthTarget.full(), TempoTarget.any())),
+          new AskedTarget(
+              "tempo: 2-1-1",
+              with(DepthTarget.any(), new TempoTarget(about(2), about(1), about(1), open()))),
+          new AskedTarget(
+              "tempo: 4-2-X",
+              with(DepthTarget.any(), new TempoTarget(about(4), about(2), open(), open()))));
+
+  private static AskedTarget preset(ShinPreset preset) {
+    return new AskedTarget("shin: " + preset.word(), Target.preset(preset));
+  }
+
+  private static Target with(DepthTarget depth, TempoTarget tempo) {
+    return new Target(Optional.empty(), depth, tempo, Optional.empty(), Target.Margin.standard());
+  }
+
+  private static Optional<Phase> about(double seconds) {
+    return Optional.of(new Phase(seconds - TOLERANCE_S, seconds + TOLERANCE_S));
+  }
+
+  private static Optional<Phase> open() {
+    return Optional.empty();
+  }
+}
