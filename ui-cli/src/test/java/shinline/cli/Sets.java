@@ -54,7 +54,7 @@ public final class Sets {
                 rep(1, Reading.of(12.3456, 1.2)), rep(2, Reading.missing("hidden by the bench"))),
             Map.of(Measure.TRUNK_LEAN, 1.5),
             Optional.of(new SetResult.Fading(2, "trunk lean")),
-            "One of two reps was on target.",
+            "one of two reps was on target",
             series());
     return new ClipReport.Measured(facts(fileName), set, List.of("the clip ends early"));
   }

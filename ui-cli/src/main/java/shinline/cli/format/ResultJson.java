@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import shinline.cli.check.ClipFacts;
 import shinline.cli.check.ClipReport;
+import shinline.cli.text.Headline;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
@@ -289,7 +290,7 @@ public final class ResultJson {
     } else {
       out.writeNullField("fading");
     }
-    out.writeStringField("summary", set.summary());
+    out.writeStringField("summary", Headline.of(set));
     out.writeEndObject();
   }
 

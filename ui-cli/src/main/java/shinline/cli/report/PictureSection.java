@@ -8,6 +8,7 @@ import java.util.Optional;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.FlagWords;
+import shinline.cli.text.WorkOn;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;

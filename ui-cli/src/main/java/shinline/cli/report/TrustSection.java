@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import shinline.cli.check.ClipFacts;
 import shinline.cli.check.ClipReport;
 import shinline.cli.text.Cautions;
+import shinline.cli.text.Headline;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetUp;
@@ -28,7 +29,7 @@ final class TrustSection {
     row(page, "Clip", clip(report.clip()));
     Map<String, List<Integer>> missing = missing(report);
     List<String> gaps = new ArrayList<>();
-    missing.forEach((what, reps) -> gaps.add(what + " (" + reps(reps) + ")"));
+    missing.forEach((what, reps) -> gaps.add(what + " (" + Headline.reps(reps) + ")"));
     rows(page, "Not measured", gaps.isEmpty() ? List.of("nothing is missing in the table") : gaps);
     rows(
         page,
@@ -58,11 +59,6 @@ final class TrustSection {
     page.open("div").leaf("dt", name);
     texts.forEach(text -> page.leaf("dd", VerdictSection.sentence(text)));
     page.end();
-  }
-
-  private static String reps(List<Integer> reps) {
-    String words = VerdictSection.reps(reps);
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String view(SetUp setUp) {

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import shinline.cli.check.ClipReport;
 import shinline.cli.text.FlagWords;
+import shinline.cli.text.Headline;
+import shinline.cli.text.WorkOn;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
@@ -19,7 +20,7 @@ final class VerdictSection {
     SetResult set = report.set();
     page.open("header");
     page.leaf("p", origin(report), "class", "origin").own("\n");
-    page.leaf("h1", sentence(set.summary() + alsoSeen(set))).own("\n");
+    page.leaf("h1", sentence(Headline.of(set))).own("\n");
     strip(page, set.reps());
     page.end();
     workOn(page, set);
@@ -32,28 +33,6 @@ final class VerdictSection {
         + setUp.frontLeg().name().toLowerCase(Locale.ROOT)
         + " leg in front · rear foot on the "
         + setUp.rearFoot().name().toLowerCase(Locale.ROOT);
-  }
-
-  /** A set on target is not a good set while the back or the foot gives way: one fault is named. */
-  private static String alsoSeen(SetResult set) {
-    return WorkOn.of(set.reps()).stream()
-        .filter(thing -> !saidAlready(thing, set))
-        .findFirst()
-        .map(thing -> "; " + FlagWords.of(thing.kind()) + " in " + inside(thing.reps()))
-        .orElse("");
-  }
-
-  /** The summary speaks of shin and depth itself, where they were asked for. */
-  private static boolean saidAlready(WorkOn thing, SetResult set) {
-    return thing.kind() == FlagKind.SHIN_OFF_TARGET
-        || thing.kind() == FlagKind.SHALLOW
-            && set.reps().stream()
-                .filter(r -> thing.reps().contains(r.rep()))
-                .anyMatch(r -> r.verdict() == Verdict.MISS);
-  }
-
-  private static String inside(List<Integer> reps) {
-    return reps(reps).toLowerCase(Locale.ROOT);
   }
 
   private static void strip(Markup page, List<RepResult> reps) {
@@ -156,13 +135,9 @@ final class VerdictSection {
     Figure.quantity(page, flag.limit(), flag.unit());
   }
 
-  static String reps(List<Integer> reps) {
-    if (reps.size() == 1) {
-      return "Rep " + reps.get(0);
-    }
-    List<String> numbers = reps.stream().map(String::valueOf).toList();
-    int last = numbers.size() - 1;
-    return "Reps " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+  private static String reps(List<Integer> reps) {
+    String words = Headline.reps(reps);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** Capital first letter and a full stop. */

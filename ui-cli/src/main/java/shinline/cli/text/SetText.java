@@ -47,7 +47,7 @@ public final class SetText {
     SetResult set = report.set();
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(report.clip().fileName()));
-    lines.add(sentence(set.summary()));
+    lines.add(sentence(Headline.of(set)));
     lines.add("");
     lines.addAll(table(set));
     lines.addAll(notes(set));

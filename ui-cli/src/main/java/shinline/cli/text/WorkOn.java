@@ -1,4 +1,4 @@
-package shinline.cli.report;
+package shinline.cli.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,11 +15,11 @@ import shinline.metrics.result.RepResult;
  * @param worst the flag of this kind that is surest
  * @param reps numbers of the reps that show it
  */
-record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
+public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
   /** More than two things at once and an athlete changes none of them (common practice). */
   private static final int AT_ONCE = 2;
 
-  WorkOn {
+  public WorkOn {
     reps = List.copyOf(reps);
   }
 
@@ -27,7 +27,7 @@ record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
    * The things that matter most, first one first: weight of the kind times the sureness of its
    * flags, over the reps that have it.
    */
-  static List<WorkOn> of(List<RepResult> set) {
+  public static List<WorkOn> of(List<RepResult> set) {
     Map<FlagKind, List<Flag>> flags = new EnumMap<>(FlagKind.class);
     Map<FlagKind, List<Integer>> reps = new EnumMap<>(FlagKind.class);
     for (RepResult rep : set) {

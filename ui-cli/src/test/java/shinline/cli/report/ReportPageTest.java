@@ -20,6 +20,7 @@ import shinline.cli.check.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Units;
+import shinline.cli.text.WorkOn;
 import shinline.metrics.result.FlagKind;
 
 class ReportPageTest {

@@ -19,7 +19,8 @@ class SetTextTest {
   @Test
   void theSentenceComesFirstAndValuesCarryTheirInterval() {
     String text = text(Typography.RICH, Paint.NONE, Units.METRIC);
-    assertThat(text.lines().toList().get(1)).isEqualTo("One of two reps was on target.");
+    assertThat(text.lines().toList().get(1))
+        .isEqualTo("One of two reps was on target; front heel lifts in rep 2.");
     assertThat(text).contains("5.1 ±2.5").contains("12.3 ±1.2").contains("3.00 ±0.10");
     assertThat(text).contains("left leg in front, far from the camera").contains("-1.3°");
     assertThat(text).contains("Note: the clip ends early");

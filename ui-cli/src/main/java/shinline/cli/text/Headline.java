@@ -1,0 +1,49 @@
+package shinline.cli.text;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.Verdict;
+
+/**
+ * The one sentence on a set, the same in the terminal, on the page and in the JSON: how it stands
+ * against its target, and the fault that matters most.
+ */
+public final class Headline {
+  private Headline() {}
+
+  /** Without a full stop. */
+  public static String of(SetResult set) {
+    return set.summary() + alsoSeen(set);
+  }
+
+  /** A set on target is not a good set while the back or the foot gives way: one fault is named. */
+  private static String alsoSeen(SetResult set) {
+    return WorkOn.of(set.reps()).stream()
+        .filter(thing -> !saidAlready(thing, set))
+        .findFirst()
+        .map(thing -> "; " + FlagWords.of(thing.kind()) + " in " + reps(thing.reps()))
+        .orElse("");
+  }
+
+  /** The summary speaks of shin and depth itself, where they were asked for. */
+  private static boolean saidAlready(WorkOn thing, SetResult set) {
+    return thing.kind() == FlagKind.SHIN_OFF_TARGET
+        || thing.kind() == FlagKind.SHALLOW
+            && set.reps().stream()
+                .filter(r -> thing.reps().contains(r.rep()))
+                .anyMatch(r -> r.verdict() == Verdict.MISS);
+  }
+
+  /** For example {@code reps 1, 3 and 5}. */
+  public static String reps(List<Integer> reps) {
+    int last = reps.size() - 1;
+    return last == 0
+        ? "rep " + reps.get(0)
+        : "reps "
+            + reps.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "))
+            + " and "
+            + reps.get(last);
+  }
+}
