@@ -208,16 +208,8 @@ final class FrameArtist {
     switch (flag.kind()) {
       case HEEL_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_HEEL), RisingEnd.HEEL);
       case FOREFOOT_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
-      case LEAN_GROWS, HINGE_SHIFT -> {
-        RepResult first = scene.set().reps().get(0);
-        // The first rep itself can lean too far from its own top to its bottom.
-        if (first.rep() == rep.rep()) {
-          trunkAgainst(ink, pose, rep.startS(), "top");
-        } else {
-          trunkAgainst(ink, pose, first.bottomS(), "rep " + first.rep());
-        }
-      }
-      case HIPS_FIRST -> trunkAgainst(ink, pose, rep.bottomEndS(), "bottom");
+      case LEAN_GROWS, HINGE_SHIFT, HIPS_FIRST ->
+          TrunkChange.of(scene, rep, flag).ifPresent(change -> trunkAgainst(ink, pose, change));
       case BACK_ROUNDS, BACK_ARCHES -> {
         bone(ink, pose.midHip(), pose.midShoulder(), Ink.FAULT);
         between(pose.midHip(), pose.midShoulder())
@@ -281,8 +273,8 @@ final class FrameArtist {
         TAG_SIZE + 1);
   }
 
-  private void trunkAgainst(Ink ink, PoseAt pose, double otherS, String name) {
-    PoseAt other = scene.pose(otherS);
+  private void trunkAgainst(Ink ink, PoseAt pose, TrunkChange change) {
+    PoseAt other = scene.pose(change.wasS());
     Optional<Point2D> hip = pose.midHip();
     Optional<Point2D> shoulder = pose.midShoulder();
     Optional<Point2D> otherHip = other.midHip();
@@ -299,14 +291,9 @@ final class FrameArtist {
     ink.joint(on(hip.get()), Ink.FAULT);
     ink.joint(on(shoulder.get()), Ink.FAULT);
     arc(ink, on(hip.get()), on(ghost), on(shoulder.get()));
-    String was = other.number(Column.TRUNK_LEAN).map(v -> " " + degrees(v)).orElse("");
-    ink.tag(name + was, on(ghost), behind(), Color.WHITE, TAG_SIZE);
-    pose.number(Column.TRUNK_LEAN)
-        .ifPresent(
-            v ->
-                between(hip, shoulder)
-                    .ifPresent(
-                        at -> ink.tag("now " + degrees(v), on(at), away(), Ink.FAULT, TAG_SIZE)));
+    ink.tag(change.wasWords(), on(ghost), behind(), Color.WHITE, TAG_SIZE);
+    between(hip, shoulder)
+        .ifPresent(at -> ink.tag(change.nowWords(), on(at), away(), Ink.FAULT, TAG_SIZE));
   }
 
   /** From one ray to another about a corner. */

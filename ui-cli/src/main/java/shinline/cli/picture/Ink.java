@@ -13,6 +13,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Bright strokes on dark outlines, so that a line stands out on any background, and differs from
@@ -34,6 +36,7 @@ final class Ink {
   private final Graphics2D g;
   private final double unit;
   private final Rectangle2D bounds;
+  private final List<Rectangle2D> tags = new ArrayList<>();
 
   /**
    * @param unit width of a main line, pixels
@@ -115,7 +118,7 @@ final class Ink {
     CENTRE
   }
 
-  /** A few words on a dark plate beside a place, kept inside the picture. */
+  /** A few words on a dark plate beside a place, kept inside the picture and off other plates. */
   void tag(String words, Point2D at, Hang hang, Color colour, double sizeUnits) {
     g.setFont(font(sizeUnits));
     FontMetrics metrics = g.getFontMetrics();
@@ -138,10 +141,28 @@ final class Ink {
     x = Math.max(bounds.getMinX() + 1, Math.min(bounds.getMaxX() - w - 1, x));
     double y =
         Math.max(bounds.getMinY() + 1, Math.min(bounds.getMaxY() - h - 1, at.getY() - h / 2));
+    y = free(x, y, w, h);
+    tags.add(new Rectangle2D.Double(x, y, w, h));
     g.setColor(TAG);
     g.fill(new RoundRectangle2D.Double(x, y, w, h, 2 * pad, 2 * pad));
     g.setColor(colour);
     g.drawString(words, (float) (x + pad), (float) (y + 0.3 * pad + metrics.getAscent()));
+  }
+
+  /** The height nearest to the wanted one at which a plate covers no other; else the wanted one. */
+  private double free(double x, double wanted, double w, double h) {
+    double step = h / 4;
+    for (double off = 0; off < bounds.getHeight(); off += step) {
+      for (double y : new double[] {wanted + off, wanted - off}) {
+        Rectangle2D plate = new Rectangle2D.Double(x, y, w, h);
+        if (y > bounds.getMinY()
+            && y + h < bounds.getMaxY()
+            && tags.stream().noneMatch(plate::intersects)) {
+          return y;
+        }
+      }
+    }
+    return wanted;
   }
 
   Font font(double sizeUnits) {

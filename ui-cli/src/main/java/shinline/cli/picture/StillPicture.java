@@ -68,13 +68,20 @@ final class StillPicture {
           artist.lines(ink, timeS);
           artist.fault(ink, rep, flag, timeS);
         };
-    BufferedImage picture =
-        compose(frame, timeS, caption.title(), caption.limit() + "  ·  " + where, drawing);
+    Optional<String> change = TrunkChange.of(scene, rep, flag).map(TrunkChange::words);
+    String small = change.map(c -> c + "  ·  ").orElse("") + caption.limit() + "  ·  " + where;
+    BufferedImage picture = compose(frame, timeS, caption.title(), small, drawing);
     return picture(
         picture,
         rep,
         Optional.of(flag),
-        caption.title() + " (" + caption.limit() + "), " + where + ".");
+        caption.title()
+            + " ("
+            + change.map(c -> c + ", ").orElse("")
+            + caption.limit()
+            + "), "
+            + where
+            + ".");
   }
 
   private static Optional<String> degrees(RepResult rep, Measure measure) {

@@ -6,6 +6,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import org.junit.jupiter.api.Test;
 import shinline.cli.text.Units;
@@ -62,6 +63,31 @@ class FrameArtistTest {
       }
     }
     assertThat(marked).isGreaterThan(50);
+  }
+
+  @Test
+  void aTagLeavesThoseBeforeItReadable() {
+    BufferedImage image = blank(1);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
+    Point2D place = new Point2D.Double(300, 200);
+    ink.tag("toe line", place, Ink.Hang.CENTRE, Ink.TOE_LINE, 4);
+    int readable = count(image, Ink.TOE_LINE);
+    ink.tag("now 35 degrees", place, Ink.Hang.CENTRE, Ink.FAULT, 4);
+    g.dispose();
+    assertThat(readable).isGreaterThan(50);
+    assertThat(count(image, Ink.TOE_LINE)).isEqualTo(readable);
+    assertThat(count(image, Ink.FAULT)).isGreaterThan(50);
+  }
+
+  private static int count(BufferedImage image, Color colour) {
+    int n = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        n += image.getRGB(x, y) == colour.getRGB() ? 1 : 0;
+      }
+    }
+    return n;
   }
 
   @Test
