@@ -39,6 +39,11 @@ public enum BodyLandmark {
   LEFT_FOOT_INDEX,
   RIGHT_FOOT_INDEX;
 
+  /** Knee, ankle, heel or toe: a point of which the other leg has its like nearby. */
+  boolean ofLeg() {
+    return compareTo(LEFT_KNEE) >= 0;
+  }
+
   /** The same point on the body's other side; the nose is its own. */
   BodyLandmark otherSide() {
     String name = name();

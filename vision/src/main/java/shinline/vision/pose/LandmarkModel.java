@@ -37,10 +37,16 @@ final class LandmarkModel implements AutoCloseable {
     Map<BodyLandmark, Keypoint> keypoints = new EnumMap<>(BodyLandmark.class);
     for (BodyLandmark landmark : BodyLandmark.values()) {
       BodyLandmark named = handedness == Handedness.MIRRORED ? landmark.otherSide() : landmark;
-      keypoints.put(named, reading.keypoint(landmark.ordinal()));
+      keypoints.put(
+          named,
+          reading.keypoint(
+              landmark.ordinal(),
+              landmark.ofLeg()
+                  ? HeatmapRefinement.Search.ANYWHERE
+                  : HeatmapRefinement.Search.NEAR));
     }
-    Keypoint hip = reading.keypoint(MID_HIP);
-    Keypoint scale = reading.keypoint(SCALE_POINT);
+    Keypoint hip = reading.keypoint(MID_HIP, HeatmapRefinement.Search.NEAR);
+    Keypoint scale = reading.keypoint(SCALE_POINT, HeatmapRefinement.Search.NEAR);
     return new Pass(
         new PoseSighting.Found(keypoints, outputs.get(1)[0], region),
         new BodyCircle(hip.x(), hip.y(), scale.x(), scale.y()));
@@ -48,12 +54,12 @@ final class LandmarkModel implements AutoCloseable {
 
   private record Reading(float[] landmarks, float[] heatmap, Region region, Handedness handedness) {
 
-    Keypoint keypoint(int number) {
+    Keypoint keypoint(int number, HeatmapRefinement.Search search) {
       int at = VALUES * number;
       var raw =
           new HeatmapRefinement.Place(
               landmarks[at] / (double) INPUT_SIDE, landmarks[at + 1] / (double) INPUT_SIDE);
-      var place = HeatmapRefinement.refine(raw, heatmap, LANDMARKS, number);
+      var place = HeatmapRefinement.refine(raw, search, heatmap, LANDMARKS, number);
       double u = handedness == Handedness.MIRRORED ? 1 - place.u() : place.u();
       return new Keypoint(
           region.frameX(u, place.v()),

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.junit.jupiter.api.Test;
+import shinline.vision.pose.HeatmapRefinement.Search;
 
 /** The small parts of the tracker, against answers worked out by hand. */
 final class PosePartsTest {
@@ -27,7 +28,7 @@ final class PosePartsTest {
   void aSinglePeakPullsTheLandmarkOntoIt() {
     float[] heatmap = emptyHeatmap();
     heatmap[20 * SIDE + 12] = 3;
-    var place = HeatmapRefinement.refine(place(10.5, 18.2), heatmap, 1, 0);
+    var place = HeatmapRefinement.refine(place(10.5, 18.2), Search.NEAR, heatmap, 1, 0);
     assertThat(place.u()).isCloseTo(12.0 / SIDE, within(EXACT));
     assertThat(place.v()).isCloseTo(20.0 / SIDE, within(EXACT));
   }
@@ -37,7 +38,7 @@ final class PosePartsTest {
     float[] heatmap = emptyHeatmap();
     heatmap[20 * SIDE + 10] = (float) Math.log(3); // probability 3/4
     heatmap[20 * SIDE + 12] = (float) -Math.log(3); // probability 1/4
-    var place = HeatmapRefinement.refine(place(10.5, 20.5), heatmap, 1, 0);
+    var place = HeatmapRefinement.refine(place(10.5, 20.5), Search.NEAR, heatmap, 1, 0);
     assertThat(place.u()).isCloseTo(10.5 / SIDE, within(1e-7));
   }
 
@@ -47,9 +48,30 @@ final class PosePartsTest {
     heatmap[20 * SIDE + 10] = -0.1f;
     heatmap[20 * SIDE + 14] = 5;
     var place = place(10.5, 20.5);
-    assertThat(HeatmapRefinement.refine(place, heatmap, 1, 0)).isEqualTo(place);
+    assertThat(HeatmapRefinement.refine(place, Search.NEAR, heatmap, 1, 0)).isEqualTo(place);
     var outside = place(-0.5, 20.5);
-    assertThat(HeatmapRefinement.refine(outside, heatmap, 1, 0)).isEqualTo(outside);
+    assertThat(HeatmapRefinement.refine(outside, Search.NEAR, heatmap, 1, 0)).isEqualTo(outside);
+  }
+
+  @Test
+  void aMeanOfTwoLegsGoesToTheStrongerOfTheTwoPeaks() {
+    float[] heatmap = emptyHeatmap();
+    heatmap[20 * SIDE + 10] = -0.4f;
+    heatmap[24 * SIDE + 40] = -0.6f;
+    var between = place(25.5, 22.5);
+    assertThat(HeatmapRefinement.refine(between, Search.NEAR, heatmap, 1, 0)).isEqualTo(between);
+    var place = HeatmapRefinement.refine(between, Search.ANYWHERE, heatmap, 1, 0);
+    assertThat(place.u()).isCloseTo(10.0 / SIDE, within(EXACT));
+    assertThat(place.v()).isCloseTo(20.0 / SIDE, within(EXACT));
+  }
+
+  @Test
+  void withoutAPeakAnywhereTheLandmarkStays() {
+    float[] heatmap = emptyHeatmap();
+    heatmap[20 * SIDE + 10] = -2;
+    var between = place(25.5, 22.5);
+    assertThat(HeatmapRefinement.refine(between, Search.ANYWHERE, heatmap, 1, 0))
+        .isEqualTo(between);
   }
 
   private static HeatmapRefinement.Place place(double column, double row) {
