@@ -16,6 +16,8 @@ import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.LegTrack;
+import shinline.metrics.track.PointPath;
 
 /** Values at the bottom, phases and speeds of a rep, each with its ±. */
 final class RepMeasuring {
@@ -27,6 +29,9 @@ final class RepMeasuring {
   private static final double EDGE_FRAMES = 0.5;
 
   private static final double LEVEL_SHARE = 0.017;
+
+  /** A bridge reaches at least to the next look, whatever the length of the hold. */
+  private static final double BRIDGE_S = 0.1;
 
   private final Body body;
   private final Scale scale;
@@ -165,11 +170,29 @@ final class RepMeasuring {
       Measure measure, double value, double jitter, BottomWindow window, BodyPoint... points) {
     double doubt = 1;
     for (BodyPoint point : points) {
-      doubt = Math.min(doubt, window.bottomMedian(body.track().path(point).confidence()).orElse(0));
+      double sure = window.bottomMedian(body.track().path(point).confidence()).orElse(0);
+      doubt = Math.min(doubt, sure * seenShare(point, window));
     }
     return Reading.of(
         value,
         intervals.plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
+  }
+
+  /** Share of the looks around the bottom that saw the point; the others were bridged. */
+  private double seenShare(BodyPoint point, BottomWindow window) {
+    LegTrack looks = body.track().source();
+    PointPath path = looks.path(point);
+    double[] times = looks.timeS();
+    int inside = 0;
+    int seen = 0;
+    for (int i = 0; i < path.size(); i++) {
+      double t = times[i];
+      if (t >= window.fromS() - BRIDGE_S && t <= window.toS() + BRIDGE_S) {
+        inside++;
+        seen += path.seen(i) ? 1 : 0;
+      }
+    }
+    return inside == 0 ? 0 : seen / (double) inside;
   }
 
   /** Jitter of the worst of the points after smoothing and the median over the window, pixels. */

@@ -7,8 +7,8 @@ package shinline.metrics.correct;
  *
  * <p>Fitted by least squares over every frame of seven computer-made clips with truth (five bodies,
  * two renderers, front leg near and far, floor and bench), each clip with the same weight; left out
- * one clip at a time, the fit still brings the bottom values within 0.7 degrees (shin), 1.4
- * (trunk), 1.4 (thigh) and 1.9 (knee flexion) on the mean. Constant offsets sufficed but for the
+ * one clip at a time, the fit still brings the bottom values within 0.6 degrees (shin), 1.3
+ * (trunk), 1.2 (thigh) and 1.6 (knee flexion) on the mean. Constant offsets sufficed but for the
  * front hip, whose offset grows as the hip bends; more terms did worse on the clip left out
  * (docs/decisions/0006-joint-centres.md).
  *
@@ -38,13 +38,13 @@ public record CorrectionTable(
 
   public static final CorrectionTable DEFAULT =
       new CorrectionTable(
-          new Offset(-0.00096, -0.02057),
-          new Offset(-0.03328, 0.00613),
-          new Offset(0.01794, -0.0418),
-          new Offset(-0.02348, 0.00157),
-          new Offset(-0.0082, 0.00346),
-          new Offset(-0.02392, -0.00004),
-          new Offset(-0.00596, 0.0088),
-          new Offset(-0.01187, -0.01115),
-          new Offset(-0.01142, -0.00347));
+          new Offset(-0.00106, -0.02058),
+          new Offset(-0.03308, 0.00612),
+          new Offset(0.01734, -0.0419),
+          new Offset(-0.02311, 0.00162),
+          new Offset(-0.00854, 0.00309),
+          new Offset(-0.02414, 0.00019),
+          new Offset(-0.00598, 0.0088),
+          new Offset(-0.01185, -0.01141),
+          new Offset(-0.01059, -0.00177));
 }
