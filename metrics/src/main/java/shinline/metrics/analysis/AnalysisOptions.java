@@ -1,6 +1,8 @@
 package shinline.metrics.analysis;
 
+import java.util.List;
 import java.util.Optional;
+import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.target.Target;
 
 /**
@@ -13,6 +15,7 @@ import shinline.metrics.target.Target;
  *     counter-clockwise to stand upright
  * @param backgroundRoll turn found from the background's straight lines
  * @param grade how good the pose model's points are
+ * @param outlines the trunk's outline in some frames, in standing and at the bottoms
  */
 public record AnalysisOptions(
     Optional<Double> athleteHeightM,
@@ -21,9 +24,13 @@ public record AnalysisOptions(
     Optional<Double> givenRollDeg,
     Optional<BackgroundRoll> backgroundRoll,
     Target target,
-    PoseGrade grade) {
+    PoseGrade grade,
+    List<TrunkOutline> outlines) {
+  public AnalysisOptions {
+    outlines = List.copyOf(outlines);
+  }
 
-  /** For points of the fine grade. */
+  /** For points of the fine grade, and no outline. */
   public AnalysisOptions(
       Optional<Double> athleteHeightM,
       Optional<Double> benchHeightM,
@@ -31,13 +38,22 @@ public record AnalysisOptions(
       Optional<Double> givenRollDeg,
       Optional<BackgroundRoll> backgroundRoll,
       Target target) {
-    this(athleteHeightM, benchHeightM, disc, givenRollDeg, backgroundRoll, target, PoseGrade.FINE);
+    this(
+        athleteHeightM,
+        benchHeightM,
+        disc,
+        givenRollDeg,
+        backgroundRoll,
+        target,
+        PoseGrade.FINE,
+        List.of());
   }
 
   /** The same wishes with what the picture and the model add. */
-  public AnalysisOptions seen(Optional<BackgroundRoll> roll, PoseGrade poseGrade) {
+  public AnalysisOptions seen(
+      Optional<BackgroundRoll> roll, PoseGrade poseGrade, List<TrunkOutline> outlines) {
     return new AnalysisOptions(
-        athleteHeightM, benchHeightM, disc, givenRollDeg, roll, target, poseGrade);
+        athleteHeightM, benchHeightM, disc, givenRollDeg, roll, target, poseGrade, outlines);
   }
 
   /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */

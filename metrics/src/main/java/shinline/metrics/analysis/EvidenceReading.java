@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import shinline.metrics.back.BackReading;
 import shinline.metrics.clean.CleanPath;
 import shinline.metrics.fault.RepEvidence;
-import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.SegmentAngles;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.BottomWindow;
@@ -33,38 +33,18 @@ final class EvidenceReading {
   private final Series toe;
   private final Series quickKnee;
   private final Series quickHip;
-  private final Series trunkLength;
-  private final Series earAhead;
+  private final BackReading back;
   private final Series rearFlexion;
 
-  EvidenceReading(Body body, List<Rep> reps) {
+  EvidenceReading(Body body, List<Rep> reps, BackReading back) {
     this.body = body;
+    this.back = back;
     heel = body.rise(BodyPoint.FRONT_HEEL, reps);
     toe = body.rise(BodyPoint.FRONT_TOE, reps);
     ButterworthLowPass slow =
         ButterworthLowPass.twoPass(WOBBLE_HZ, body.kinematics().grid().rateHz());
     quickKnee = quick(body.track().path(BodyPoint.FRONT_KNEE).x(), slow);
     quickHip = quick(body.kinematics().hipX(), slow);
-    Kinematics k = body.kinematics();
-    trunkLength =
-        joined(
-            k.hipX(),
-            k.shoulderX(),
-            i ->
-                new Point(k.hipX().value(i), k.hipY().value(i))
-                    .distanceTo(new Point(k.shoulderX().value(i), k.shoulderY().value(i))));
-    CleanPath ear = body.track().path(BodyPoint.NEAR_EAR);
-    earAhead =
-        joined(
-            k.hipX(),
-            joinedSeen(k.shoulderX(), ear.x()),
-            i -> {
-              double ux = k.shoulderX().value(i) - k.hipX().value(i);
-              double uy = k.shoulderY().value(i) - k.hipY().value(i);
-              double ex = ear.x().value(i) - k.shoulderX().value(i);
-              double ey = ear.y().value(i) - k.shoulderY().value(i);
-              return (ex * uy - ey * ux) / Math.hypot(ux, uy) / body.scale().staturePx();
-            });
     CleanPath rearHip = body.track().path(BodyPoint.REAR_HIP);
     CleanPath rearKnee = body.track().path(BodyPoint.REAR_KNEE);
     CleanPath rearAnkle = body.track().path(BodyPoint.REAR_ANKLE);
@@ -120,14 +100,7 @@ final class EvidenceReading {
             ? OptionalDouble.of((rep.topAfter() - rep.lowest()) / stature / rep.tempo().driveS())
             : OptionalDouble.empty(),
         wobble(t),
-        ratio(bottom.bottomMedian(trunkLength), median(trunkLength, top)),
-        bottom.bottomMedian(earAhead));
-  }
-
-  private static OptionalDouble ratio(OptionalDouble low, OptionalDouble high) {
-    return low.isPresent() && high.isPresent() && high.getAsDouble() > 0
-        ? OptionalDouble.of(1 - low.getAsDouble() / high.getAsDouble())
-        : OptionalDouble.empty();
+        back.at(rep));
   }
 
   /** Rear knee's opening less the front knee's, over the first 30 % of the drive. */

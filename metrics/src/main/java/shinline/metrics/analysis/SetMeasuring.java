@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shinline.metrics.back.BackReading;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultLimits;
 import shinline.metrics.fault.RepEvidence;
@@ -70,7 +71,8 @@ final class SetMeasuring {
             vertical.sigmaDeg(),
             yawDeg,
             frameS());
-    EvidenceReading reading = new EvidenceReading(body, reps);
+    BackReading back = BackReading.of(options.outlines(), reps, legs.facing().side());
+    EvidenceReading reading = new EvidenceReading(body, reps, back);
     List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
     List<List<FaultFinder.Fault>> faults =
         new FaultFinder(
@@ -109,7 +111,7 @@ final class SetMeasuring {
               flags));
     }
     return new SetResult(
-        setUp(),
+        setUp(back),
         target,
         results,
         trend(results),
@@ -175,7 +177,7 @@ final class SetMeasuring {
     return legs.frames()[best];
   }
 
-  private SetUp setUp() {
+  private SetUp setUp(BackReading back) {
     List<String> warnings = new ArrayList<>();
     if (yawDeg > SideView.WARNED_DEG) {
       warnings.add(
@@ -191,6 +193,7 @@ final class SetMeasuring {
     if (legs.facing().agreement() < 0.65) {
       warnings.add("the way the athlete faces is not clear from the clip");
     }
+    unseenBacks(back).ifPresent(warnings::add);
     return new SetUp(
         legs.facing().side(),
         legs.frontLeg(),
@@ -202,6 +205,27 @@ final class SetMeasuring {
         scale.cmPerPx(),
         scale.source(),
         warnings);
+  }
+
+  /** No flag must not pass for a good back where nobody could see it. */
+  private Optional<String> unseenBacks(BackReading back) {
+    List<String> unseen = new ArrayList<>();
+    for (int k = 0; k < reps.size(); k++) {
+      if (back.at(reps.get(k)).isEmpty()) {
+        unseen.add(Integer.toString(k + 1));
+      }
+    }
+    if (unseen.isEmpty()) {
+      return Optional.empty();
+    }
+    String where =
+        unseen.size() == reps.size()
+            ? "any rep"
+            : (unseen.size() == 1 ? "rep " : "reps ") + String.join(", ", unseen);
+    return Optional.of(
+        "the outline of the back was not seen well enough in "
+            + where
+            + ": rounding and arching are not judged there");
   }
 
   private SetUp.RearFoot rearFoot() {

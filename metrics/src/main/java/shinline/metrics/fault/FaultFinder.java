@@ -73,7 +73,7 @@ public final class FaultFinder {
                 faults.add(
                     degrees(FlagKind.HIPS_FIRST, rep.leanGainAtS(), v, limits.hipsFirstDeg())));
     hinge(rep, first, faults);
-    round(rep, reps, faults);
+    round(rep, faults);
   }
 
   /**
@@ -97,35 +97,17 @@ public final class FaultFinder {
     }
   }
 
-  private void round(RepEvidence rep, List<RepEvidence> reps, List<Fault> faults) {
-    OptionalDouble usual = middle(reps, RepEvidence::trunkShort);
-    OptionalDouble usualEar = middle(reps, RepEvidence::earAhead);
-    if (rep.trunkShort().isEmpty() || usual.isEmpty()) {
+  private void round(RepEvidence rep, List<Fault> faults) {
+    if (rep.back().isEmpty()) {
       return;
     }
-    double shorter = rep.trunkShort().getAsDouble() - usual.getAsDouble();
-    double ear =
-        rep.earAhead().isPresent() && usualEar.isPresent()
-            ? rep.earAhead().getAsDouble() - usualEar.getAsDouble()
-            : 0;
-    if (shorter > limits.roundShare() && ear > -limits.earShare()) {
+    double rounder = rep.back().get().more();
+    if (rounder > limits.roundShare()) {
       faults.add(
-          new Fault(
-              FlagKind.BACK_ROUNDS,
-              rep.bottomS(),
-              100 * shorter,
-              100 * limits.roundShare(),
-              MeasureUnit.PERCENT,
-              false));
-    } else if (shorter > limits.roundShare() / 2 && ear < -limits.earShare()) {
+          percent(FlagKind.BACK_ROUNDS, rep.back().get().atS(), rounder, limits.roundShare()));
+    } else if (-rounder > limits.archShare()) {
       faults.add(
-          new Fault(
-              FlagKind.BACK_ARCHES,
-              rep.bottomS(),
-              100 * shorter,
-              100 * limits.roundShare() / 2,
-              MeasureUnit.PERCENT,
-              false));
+          percent(FlagKind.BACK_ARCHES, rep.back().get().atS(), -rounder, limits.archShare()));
     }
   }
 

@@ -22,8 +22,9 @@ package shinline.metrics.fault;
  * @param driveShare mean drive speed, over travel, against the set's best
  * @param wobbleShare quick to and fro of the knee and hip in lowering and hold, root mean square,
  *     share of stature
- * @param roundShare shortening of the line from hip to shoulder against the top of the same rep
- * @param earShare ear going ahead of the shoulder against the first rep, share of stature
+ * @param roundShare bow of the back's outline at the bottom beyond that in standing, share of the
+ *     trunk's length
+ * @param archShare hollow of it at the bottom beyond that in standing, share of the trunk's length
  */
 public record FaultLimits(
     double leanGrowthDeg,
@@ -42,11 +43,11 @@ public record FaultLimits(
     double driveShare,
     double wobbleShare,
     double roundShare,
-    double earShare) {
+    double archShare) {
   public static final FaultLimits DEFAULT =
       new FaultLimits(
-          3.5, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.04,
-          0.015);
+          3.5, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.045,
+          0.03);
 
   /**
    * For points of a smaller model: it lifts the heel of a clean rep by up to 5 cm, so rises of the
@@ -69,7 +70,7 @@ public record FaultLimits(
         realHoldS,
         driveShare,
         1.5 * wobbleShare,
-        roundShare + 0.01,
-        earShare);
+        roundShare,
+        archShare);
   }
 }

@@ -1,6 +1,8 @@
 package shinline.metrics.fault;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.back.BackReading;
 
 /**
  * What the faults of one rep are read from. Lengths are shares of stature.
@@ -19,8 +21,7 @@ import java.util.OptionalDouble;
  * @param travel hip travel
  * @param driveSpeed mean upward speed of the hip in the drive, statures a second
  * @param wobble root mean square of quick to and fro in lowering and hold
- * @param trunkShort share by which hip-to-shoulder is shorter at the bottom than at the top
- * @param earAhead ear ahead of mid-shoulder at the bottom, along the line square to the trunk
+ * @param back the bow of the back at the bottom against standing
  */
 public record RepEvidence(
     double startS,
@@ -45,5 +46,4 @@ public record RepEvidence(
     double travel,
     OptionalDouble driveSpeed,
     OptionalDouble wobble,
-    OptionalDouble trunkShort,
-    OptionalDouble earAhead) {}
+    Optional<BackReading.Change> back) {}

@@ -13,12 +13,14 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.synthetic.BackMaker;
 import shinline.metrics.synthetic.RepPlan;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
@@ -57,6 +59,11 @@ class SyntheticSetTest {
         rollDeg,
         Optional.empty(),
         target);
+  }
+
+  private static AnalysisOptions seen(List<TrunkOutline> outlines) {
+    return options(Target.none(), Optional.empty())
+        .seen(Optional.empty(), AnalysisOptions.PoseGrade.FINE, outlines);
   }
 
   private static SetResult measured(RawTrack track) {
@@ -275,7 +282,7 @@ class SyntheticSetTest {
     for (boolean first : new boolean[] {true, false}) {
       Side facing = first ? Side.RIGHT : Side.LEFT;
       RawTrack track = film(motion, facing, first).noise(first ? 0 : 0.8, 5).track();
-      List<RepResult> reps = measured(track).reps();
+      List<RepResult> reps = measured(track, seen(BackMaker.of(motion, facing))).reps();
       assertThat(reps).hasSize(5);
       for (RepResult rep : reps) {
         assertThat(kinds(rep))
@@ -286,6 +293,21 @@ class SyntheticSetTest {
       assertThat(flag.atS()).isBetween(reps.get(3).startS(), reps.get(3).endS());
       assertThat(track.poses().get(flag.frame()).timeS()).isCloseTo(flag.atS(), within(0.05));
     }
+  }
+
+  @Test
+  void aBackThatWasNotSeenIsSaidNotToBeJudged() {
+    SplitSquat motion = SplitSquat.clean(4);
+    List<TrunkOutline> all = BackMaker.of(motion, Side.RIGHT);
+    RawTrack track = TrackMaker.film(motion).track();
+    assertThat(measured(track, seen(all)).setUp().warnings()).isEmpty();
+    assertThat(measured(track, seen(all.subList(0, 6))).setUp().warnings())
+        .containsExactly(
+            "the outline of the back was not seen well enough in rep 4: rounding and arching are"
+                + " not judged there");
+    assertThat(measured(track, seen(all.subList(0, 4))).setUp().warnings().get(0))
+        .contains("in reps 3, 4:");
+    assertThat(measured(track).setUp().warnings().get(0)).contains("in any rep:");
   }
 
   @ParameterizedTest

@@ -105,15 +105,12 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
     if (rep.faults().contains(FlagKind.HIPS_FIRST)) {
       trunk += 13 * hump(drive);
     }
-    boolean rounds = rep.faults().contains(FlagKind.BACK_ROUNDS);
-    boolean arches = rep.faults().contains(FlagKind.BACK_ARCHES);
-    double trunkLength = TRUNK * (1 - s * (rounds ? 0.07 : arches ? 0.035 : 0));
     double rise = smooth(Math.min(1, 2 * s));
     Map<BodyPoint, Point> p = new EnumMap<>(BodyPoint.class);
     Point ankle = new Point(0, ANKLE);
     Point knee = along(ankle, 90 - shin, SHANK);
     Point hip = along(knee, 180 - thigh, THIGH);
-    Point shoulder = along(hip, 90 - trunk, trunkLength);
+    Point shoulder = along(hip, 90 - trunk, TRUNK);
     p.put(BodyPoint.FRONT_ANKLE, ankle);
     p.put(
         BodyPoint.FRONT_HEEL,
@@ -127,7 +124,7 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
     p.put(BodyPoint.NEAR_SHOULDER, shoulder);
     p.put(BodyPoint.FAR_SHOULDER, shoulder);
     Point crown = along(shoulder, 90 - trunk, 0.12);
-    p.put(BodyPoint.NEAR_EAR, along(crown, -trunk, arches ? 0.01 - 0.035 * s : 0.01));
+    p.put(BodyPoint.NEAR_EAR, along(crown, -trunk, 0.01));
     double push = rep.faults().contains(FlagKind.REAR_PUSH) ? hump(drive / 1.2) : 0;
     Point rearAnkle = new Point(-0.40 - 0.07 * push, 0.12 - 0.03 * push);
     p.put(BodyPoint.REAR_ANKLE, rearAnkle);

@@ -11,6 +11,7 @@ import shinline.cli.crossing.TrackCrossing;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
 import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
+import shinline.metrics.back.TrunkOutline;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
@@ -81,6 +82,7 @@ public final class ClipCheck implements ClipChecker {
     private final FrameTimes times = new FrameTimes();
     private final List<String> warnings = new ArrayList<>();
     private Optional<BackgroundRoll> roll = Optional.empty();
+    private List<TrunkOutline> outlines = List.of();
 
     Reading(
         Clip clip,
@@ -105,6 +107,7 @@ public final class ClipCheck implements ClipChecker {
       StandingCheck standing = new StandingCheck();
       boolean mayTurn = how.quarterTurnsMore() == 0;
       try (PoseEstimator pose = PoseTracker.open(model(options.model()), PoseOptions.DEFAULT);
+          BackWatch back = new BackWatch(info.widthPx(), info.heightPx());
           CompanyWatch company = new CompanyWatch(info.expectedFrames());
           RoomWatch room = new RoomWatch(info.expectedFrames())) {
         for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
@@ -113,6 +116,7 @@ public final class ClipCheck implements ClipChecker {
             PoseSighting sighting = pose.track(frame.image(), frame.timeS());
             crossing.add(frame.index(), frame.timeS(), sighting);
             room.look(frame.index(), frame.image(), sighting);
+            back.look(frame.index(), frame.timeS(), frame.image(), sighting);
             OptionalInt turns = standing.look(sighting);
             if (mayTurn && turns.orElse(0) != 0) {
               return turns;
@@ -124,6 +128,7 @@ public final class ClipCheck implements ClipChecker {
         }
         company.warning().ifPresent(warnings::add);
         roll = room.roll();
+        outlines = back.outlines();
       }
       return OptionalInt.empty();
     }
@@ -183,7 +188,8 @@ public final class ClipCheck implements ClipChecker {
               times.medianFps(),
               times.variable(),
               options.model().word());
-      return SetAnalysis.of(crossing.track(), options.analysis().seen(roll, grade(options.model())))
+      return SetAnalysis.of(
+              crossing.track(), options.analysis().seen(roll, grade(options.model()), outlines))
           .fold(
               measured -> new ClipReport.Measured(facts, measured.set(), warnings),
               not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));

@@ -30,6 +30,17 @@ public final class PoseShape {
         left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin);
   }
 
+  /**
+   * How high the hips are, pixels above the bottom row of the picture.
+   *
+   * @param heightPx of the upright picture
+   */
+  public static double hipHeightPx(PoseSighting.Found found, int heightPx) {
+    double left = found.at(BodyLandmark.LEFT_HIP).y();
+    double right = found.at(BodyLandmark.RIGHT_HIP).y();
+    return heightPx - 1 - (left + right) / 2;
+  }
+
   /** Clockwise quarter turns, 0…3, that would bring the shoulders above the ankles. */
   public static int missingQuarterTurns(PoseSighting.Found found) {
     Keypoint ls = found.at(BodyLandmark.LEFT_SHOULDER);

@@ -79,7 +79,8 @@ final class Cue {
     return switch (flag.kind()) {
       case LEAN_GROWS -> "Extra forward lean";
       case HIPS_FIRST -> "Lean added on the way up";
-      case BACK_ROUNDS, BACK_ARCHES -> "Change in the length of the back";
+      case BACK_ROUNDS -> "Back rounder than in standing, of its length";
+      case BACK_ARCHES -> "Back hollower than in standing, of its length";
       case HINGE_SHIFT -> "Extra bend at the hip since rep 1";
       case HEEL_RISE -> "Heel above the floor";
       case FOREFOOT_RISE -> "Toes above the floor";

@@ -10,8 +10,8 @@ public final class Cautions {
   public static List<String> limits() {
     return List.of(
         "One camera at the side cannot see a knee caving inward, or the bones of the spine.",
-        "A note on the back comes from a shorter line from hip to shoulder than in the other reps: look"
-            + " there yourself, it does not measure the spine.");
+        "A note on the back comes from its outline, at the bottom against standing: look there"
+            + " yourself, it does not measure the spine.");
   }
 
   /** For the athlete's safety. */

@@ -13,7 +13,13 @@ public final class PersonMask {
   private final float[] logits;
   private final Region region;
 
-  PersonMask(float[] logits, Region region) {
+  /**
+   * A mask.
+   *
+   * @param logits row by row, one for each cell: above 0 where the person is likelier than not; not
+   *     copied
+   */
+  public PersonMask(float[] logits, Region region) {
     if (logits.length != SIDE * SIDE) {
       throw new IllegalArgumentException("A mask has 256×256 cells, not " + logits.length);
     }
@@ -21,31 +27,34 @@ public final class PersonMask {
     this.region = region;
   }
 
-  /** The square of the frame the mask lies over. */
-  public Region region() {
-    return region;
-  }
-
-  /** Probability 0…1 that the cell shows the person. */
-  public double probability(int column, int row) {
+  private double probability(int column, int row) {
     return Sigmoid.of(logits[row * SIDE + column]);
   }
 
-  /** Frame column of a cell's centre, pixels. */
-  public double frameX(int column, int row) {
-    return region.frameX((column + 0.5) / SIDE, (row + 0.5) / SIDE);
-  }
-
-  /** Frame row of a cell's centre, pixels. */
-  public double frameY(int column, int row) {
-    return region.frameY((column + 0.5) / SIDE, (row + 0.5) / SIDE);
-  }
-
-  /** Probability at a place of the frame, from the cell it falls in; 0 outside the region. */
+  /**
+   * Probability at a place of the frame, between the centres of the four cells around it; 0 outside
+   * the region.
+   */
   public double probabilityAt(double frameX, double frameY) {
-    int column = (int) Math.floor(region.regionU(frameX, frameY) * SIDE);
-    int row = (int) Math.floor(region.regionV(frameX, frameY) * SIDE);
-    boolean inside = column >= 0 && column < SIDE && row >= 0 && row < SIDE;
-    return inside ? probability(column, row) : 0;
+    double u = region.regionU(frameX, frameY);
+    double v = region.regionV(frameX, frameY);
+    if (!(u >= 0 && u < 1 && v >= 0 && v < 1)) {
+      return 0;
+    }
+    double across = inside(u * SIDE - 0.5);
+    double down = inside(v * SIDE - 0.5);
+    int column = Math.min((int) across, SIDE - 2);
+    int row = Math.min((int) down, SIDE - 2);
+    double right = across - column;
+    double below = down - row;
+    return (1 - below)
+            * ((1 - right) * probability(column, row) + right * probability(column + 1, row))
+        + below
+            * ((1 - right) * probability(column, row + 1)
+                + right * probability(column + 1, row + 1));
+  }
+
+  private static double inside(double cell) {
+    return Math.max(0, Math.min(SIDE - 1, cell));
   }
 }

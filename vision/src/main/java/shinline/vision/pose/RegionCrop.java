@@ -31,7 +31,6 @@ final class RegionCrop implements AutoCloseable {
   private final Scalar black = new Scalar(0, 0, 0, 0);
   private final Mat affine = new Mat(2, 3, opencv_core.CV_64F);
   private final Mat crop;
-  private final byte[] bgr;
 
   /**
    * @param side pixels of the model's square input
@@ -45,11 +44,15 @@ final class RegionCrop implements AutoCloseable {
     this.step = (float) ((high - low) / 255);
     this.size = new Size(side, side);
     this.crop = new Mat(side, side, opencv_core.CV_8UC3);
-    this.bgr = new byte[3 * side * side];
   }
 
   /** Red, green and blue plane, row by row. */
   float[] cut(Mat frame, Region region, Handedness handedness) {
+    return planes(pixels(frame, region), handedness);
+  }
+
+  /** Blue, green and red of each pixel, row by row. */
+  byte[] pixels(Mat frame, Region region) {
     // Pixel (i, j) of the crop has its centre at ((i + 0.5) / side, (j + 0.5) / side).
     double half = 0.5 / side;
     double cell = 1.0 / side;
@@ -72,11 +75,13 @@ final class RegionCrop implements AutoCloseable {
         border.number,
         black);
     ByteBuffer pixels = crop.createBuffer();
+    byte[] bgr = new byte[3 * side * side];
     pixels.get(0, bgr);
-    return planes(handedness);
+    return bgr;
   }
 
-  private float[] planes(Handedness handedness) {
+  /** What {@link #pixels} gave, in the models' planes and range of values. */
+  float[] planes(byte[] bgr, Handedness handedness) {
     int plane = side * side;
     float[] rgb = new float[3 * plane];
     for (int row = 0; row < side; row++) {

@@ -1,0 +1,175 @@
+package shinline.metrics.back;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shinline.metrics.geometry.Point;
+import shinline.metrics.track.Middle;
+import shinline.metrics.track.Side;
+
+/**
+ * One edge of a trunk as distances from the line between hip and shoulder, place by place; shares
+ * of that line's length. Size, lean and side of the picture have dropped out.
+ */
+final class BackProfile {
+  /** Of the places, so many must have been seen both times. */
+  private static final int LEAST_PLACES = 8;
+
+  /** At either end of the stretch, so many of the first or last five: without ends no bow. */
+  private static final int LEAST_AT_END = 2;
+
+  private static final int END = 5;
+
+  /** A place this many times the middle residual off the first fit is left out of the second. */
+  private static final double FAR_OFF = 4.5;
+
+  /** Closer than this, share of the trunk, nothing is left out: half a centimetre or so. */
+  private static final double CLOSE = 0.01;
+
+  private final double[] out;
+  private final boolean[] seen;
+
+  private BackProfile(double[] out, boolean[] seen) {
+    this.out = out;
+    this.seen = seen;
+  }
+
+  /**
+   * The profile of one edge.
+   *
+   * @param toward side of the picture on which the edge lies
+   */
+  static BackProfile of(TrunkOutline outline, Side toward) {
+    double dx = outline.shoulder().x() - outline.hip().x();
+    double dy = outline.shoulder().y() - outline.hip().y();
+    double square = dx * dx + dy * dy;
+    double[] out = new double[TrunkOutline.PLACES];
+    boolean[] seen = new boolean[TrunkOutline.PLACES];
+    for (int i = 0; i < out.length; i++) {
+      Optional<Point> edge = outline.edge(toward).get(i);
+      if (edge.isPresent() && square > 0) {
+        double ex = edge.get().x() - outline.hip().x();
+        double ey = edge.get().y() - outline.hip().y();
+        out[i] = Math.abs(ex * dy - ey * dx) / square;
+        seen[i] = true;
+      }
+    }
+    return new BackProfile(out, seen);
+  }
+
+  /** Place by place the median of those profiles that saw it; seen where half of them did. */
+  static BackProfile middle(List<BackProfile> profiles) {
+    double[] out = new double[TrunkOutline.PLACES];
+    boolean[] seen = new boolean[TrunkOutline.PLACES];
+    for (int i = 0; i < out.length; i++) {
+      List<Double> there = new ArrayList<>();
+      for (BackProfile profile : profiles) {
+        if (profile.seen[i]) {
+          there.add(profile.out[i]);
+        }
+      }
+      out[i] = Middle.median(there).orElse(0);
+      seen[i] = !there.isEmpty() && 2 * there.size() >= profiles.size();
+    }
+    return new BackProfile(out, seen);
+  }
+
+  /**
+   * How much more this edge bows out than another: the rise, over the whole stretch, of the
+   * parabola that fits the difference best. + when this one bulges more, − when it is hollower;
+   * empty when too few places were seen both times. For a flat arc against a straight edge it is
+   * the sagitta, r·(1 − cos θ/2).
+   *
+   * <p>Taking the difference place by place, whatever is there both times drops out: the shape of
+   * the spine, a shirt, a belt. A parabola asks little of any one place, and a place that lies far
+   * off it, where a rack or a dumbbell passed for the person, is left out.
+   */
+  OptionalDouble riseOver(BackProfile other) {
+    double[] more = new double[TrunkOutline.PLACES];
+    boolean[] used = new boolean[TrunkOutline.PLACES];
+    for (int i = 0; i < more.length; i++) {
+      used[i] = seen[i] && other.seen[i];
+      more[i] = out[i] - other.out[i];
+    }
+    if (!enough(used)) {
+      return OptionalDouble.empty();
+    }
+    leaveOut(Parabola.through(more, used), more, used);
+    return enough(used)
+        ? OptionalDouble.of(Parabola.through(more, used).rise())
+        : OptionalDouble.empty();
+  }
+
+  private static boolean enough(boolean[] used) {
+    return count(used, 0, used.length) >= LEAST_PLACES
+        && count(used, 0, END) >= LEAST_AT_END
+        && count(used, used.length - END, used.length) >= LEAST_AT_END;
+  }
+
+  private static int count(boolean[] used, int from, int to) {
+    int n = 0;
+    for (int i = from; i < to; i++) {
+      n += used[i] ? 1 : 0;
+    }
+    return n;
+  }
+
+  private static void leaveOut(Parabola fit, double[] values, boolean[] used) {
+    double[] off = new double[used.length];
+    int n = 0;
+    for (int i = 0; i < used.length; i++) {
+      if (used[i]) {
+        off[n++] = Math.abs(values[i] - fit.at(i));
+      }
+    }
+    double limit = Math.max(CLOSE, FAR_OFF * Middle.median(Arrays.copyOf(off, n)).orElse(0));
+    for (int i = 0; i < used.length; i++) {
+      used[i] = used[i] && Math.abs(values[i] - fit.at(i)) <= limit;
+    }
+  }
+
+  /** a + b·x + c·x² over the places, x from −1 at the lowest to 1 at the highest. */
+  private record Parabola(double a, double b, double c) {
+
+    private static double x(int place) {
+      return 2.0 * place / (TrunkOutline.PLACES - 1) - 1;
+    }
+
+    double at(int place) {
+      return a + x(place) * (b + x(place) * c);
+    }
+
+    /** Height over its chord half way along. */
+    double rise() {
+      return -c;
+    }
+
+    /** Least squares by the normal equations, solved by Cramer's rule. */
+    static Parabola through(double[] y, boolean[] used) {
+      double[] s = new double[5];
+      double[] t = new double[3];
+      for (int i = 0; i < y.length; i++) {
+        double power = 1;
+        for (int k = 0; used[i] && k < s.length; k++) {
+          s[k] += power;
+          if (k < t.length) {
+            t[k] += power * y[i];
+          }
+          power *= x(i);
+        }
+      }
+      double whole = determinant(s[0], s[1], s[2], s[1], s[2], s[3], s[2], s[3], s[4]);
+      return new Parabola(
+          determinant(t[0], s[1], s[2], t[1], s[2], s[3], t[2], s[3], s[4]) / whole,
+          determinant(s[0], t[0], s[2], s[1], t[1], s[3], s[2], t[2], s[4]) / whole,
+          determinant(s[0], s[1], t[0], s[1], s[2], t[1], s[2], s[3], t[2]) / whole);
+    }
+
+    private static double determinant(
+        double a, double b, double c, double d, double e, double f, double g, double h, double i) {
+      return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
+    }
+  }
+}
