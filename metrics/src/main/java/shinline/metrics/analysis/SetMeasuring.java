@@ -2,9 +2,11 @@ package shinline.metrics.analysis;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shinline.metrics.back.BackLine;
 import shinline.metrics.back.BackReading;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultLimits;
@@ -117,7 +119,22 @@ final class SetMeasuring {
         trend(results),
         Fading.of(results),
         SetSentence.of(target, judgements),
-        SeriesReading.of(legs, body, scale, vertical.rollDeg(), reps));
+        SeriesReading.of(legs, body, scale, vertical.rollDeg(), reps),
+        backs(results, back));
+  }
+
+  private Map<Integer, BackLine> backs(List<RepResult> results, BackReading back) {
+    Map<Integer, BackLine> backs = new HashMap<>();
+    for (int k = 0; k < results.size(); k++) {
+      RepResult result = results.get(k);
+      boolean flagged =
+          result.flags().stream()
+              .anyMatch(f -> f.kind() == FlagKind.BACK_ROUNDS || f.kind() == FlagKind.BACK_ARCHES);
+      if (flagged) {
+        back.at(reps.get(k)).ifPresent(change -> backs.put(result.rep(), change.line()));
+      }
+    }
+    return backs;
   }
 
   private boolean shortRange(Rep rep) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.track.Middle;
 import shinline.metrics.track.Side;
@@ -77,16 +76,16 @@ final class BackProfile {
   }
 
   /**
-   * How much more this edge bows out than another: the rise, over the whole stretch, of the
-   * parabola that fits the difference best. + when this one bulges more, − when it is hollower;
-   * empty when too few places were seen both times. For a flat arc against a straight edge it is
-   * the sagitta, r·(1 − cos θ/2).
+   * How much more this edge bows out than another: the parabola that fits the difference best,
+   * whose rise is + when this one bulges more, − when it is hollower; empty when too few places
+   * were seen both times. For a flat arc against a straight edge the rise is the sagitta, r·(1 −
+   * cos θ/2).
    *
    * <p>Taking the difference place by place, whatever is there both times drops out: the shape of
    * the spine, a shirt, a belt. A parabola asks little of any one place, and a place that lies far
    * off it, where a rack or a dumbbell passed for the person, is left out.
    */
-  OptionalDouble riseOver(BackProfile other) {
+  Optional<Parabola> over(BackProfile other) {
     double[] more = new double[TrunkOutline.PLACES];
     boolean[] used = new boolean[TrunkOutline.PLACES];
     for (int i = 0; i < more.length; i++) {
@@ -94,12 +93,31 @@ final class BackProfile {
       more[i] = out[i] - other.out[i];
     }
     if (!enough(used)) {
-      return OptionalDouble.empty();
+      return Optional.empty();
     }
     leaveOut(Parabola.through(more, used), more, used);
-    return enough(used)
-        ? OptionalDouble.of(Parabola.through(more, used).rise())
-        : OptionalDouble.empty();
+    return enough(used) ? Optional.of(Parabola.through(more, used)) : Optional.empty();
+  }
+
+  /**
+   * The places of this profile on another look's trunk, from low to high.
+   *
+   * @param chord added to each, so that the ends meet those of a look this one was compared with
+   */
+  List<Point> on(TrunkOutline outline, Side toward, Parabola chord) {
+    double dx = outline.shoulder().x() - outline.hip().x();
+    double dy = outline.shoulder().y() - outline.hip().y();
+    // Of the two ways square to the trunk, one leads to the picture's left.
+    double way = (dy > 0) == (toward == Side.LEFT) ? 1 : -1;
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < out.length; i++) {
+      if (seen[i]) {
+        double along = TrunkOutline.place(i);
+        double across = way * (out[i] + chord.chordAt(i));
+        points.add(outline.hip().plus(along * dx - across * dy, along * dy + across * dx));
+      }
+    }
+    return points;
   }
 
   private static boolean enough(boolean[] used) {
@@ -131,7 +149,7 @@ final class BackProfile {
   }
 
   /** a + b·x + c·x² over the places, x from −1 at the lowest to 1 at the highest. */
-  private record Parabola(double a, double b, double c) {
+  record Parabola(double a, double b, double c) {
 
     private static double x(int place) {
       return 2.0 * place / (TrunkOutline.PLACES - 1) - 1;
@@ -144,6 +162,11 @@ final class BackProfile {
     /** Height over its chord half way along. */
     double rise() {
       return -c;
+    }
+
+    /** The straight line between its ends. */
+    double chordAt(int place) {
+      return a + c + x(place) * b;
     }
 
     /** Least squares by the normal equations, solved by Cramer's rule. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.geometry.Point;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.track.Middle;
@@ -61,8 +62,9 @@ public final class BackReading {
    * @param more bow at the bottom less bow in standing, share of the trunk's length; + rounder, −
    *     hollower
    * @param atS when the look was that shows it best
+   * @param line that look, as it can be drawn
    */
-  public record Change(double more, double atS) {}
+  public record Change(double more, double atS, BackLine line) {}
 
   /** What became of the back in one rep; empty where the outline was not seen well enough. */
   public Optional<Change> at(Rep rep) {
@@ -72,8 +74,9 @@ public final class BackReading {
       if (outline.timeS() >= t.bottomStartS() - AROUND_BOTTOM_S
           && outline.timeS() <= t.bottomEndS() + AROUND_BOTTOM_S) {
         BackProfile.of(outline, back)
-            .riseOver(standing)
-            .ifPresent(more -> looks.add(new Change(more, outline.timeS())));
+            .over(standing)
+            .ifPresent(
+                bow -> looks.add(new Change(bow.rise(), outline.timeS(), line(outline, bow))));
       }
     }
     OptionalDouble middle = Middle.median(looks.stream().map(Change::more).toList());
@@ -83,6 +86,11 @@ public final class BackReading {
                 Double.compare(
                     Math.abs(a.more() - middle.getAsDouble()),
                     Math.abs(b.more() - middle.getAsDouble())))
-        .map(nearest -> new Change(middle.getAsDouble(), nearest.atS()));
+        .map(nearest -> new Change(middle.getAsDouble(), nearest.atS(), nearest.line()));
+  }
+
+  private BackLine line(TrunkOutline outline, BackProfile.Parabola bow) {
+    List<Point> now = outline.edge(back).stream().flatMap(Optional::stream).toList();
+    return new BackLine(now, standing.on(outline, back, bow));
   }
 }

@@ -3,6 +3,7 @@ package shinline.metrics.result;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shinline.metrics.back.BackLine;
 import shinline.metrics.target.Target;
 
 /**
@@ -11,6 +12,7 @@ import shinline.metrics.target.Target;
  * @param trend slope over the reps of each measure that has one, unit a rep
  * @param fading where form began to fade, if it did
  * @param summary one plain sentence
+ * @param backs number of a rep with a flag of the back → the back as the flag was read from it
  */
 public record SetResult(
     SetUp setUp,
@@ -19,8 +21,23 @@ public record SetResult(
     Map<Measure, Double> trend,
     Optional<Fading> fading,
     String summary,
-    SeriesTable series) {
+    SeriesTable series,
+    Map<Integer, BackLine> backs) {
+
+  /** Without a flag of the back. */
+  public SetResult(
+      SetUp setUp,
+      Target target,
+      List<RepResult> reps,
+      Map<Measure, Double> trend,
+      Optional<Fading> fading,
+      String summary,
+      SeriesTable series) {
+    this(setUp, target, reps, trend, fading, summary, series, Map.of());
+  }
+
   public SetResult {
+    backs = Map.copyOf(backs);
     reps = List.copyOf(reps);
     trend = Map.copyOf(trend);
   }

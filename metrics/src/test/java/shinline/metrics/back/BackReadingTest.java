@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepTimes;
@@ -150,6 +151,25 @@ class BackReadingTest {
         BackReading.of(looks, List.of(REP), Side.RIGHT).at(REP).orElseThrow();
     assertThat(change.more()).isCloseTo(0.05, within(FLAT_ARC));
     assertThat(change.atS()).isEqualTo(4.3);
+  }
+
+  /** The two lines meet at their ends, and the gap half way is the bow. */
+  @ParameterizedTest
+  @EnumSource(Side.class)
+  void theGapThatIsDrawnIsTheBow(Side facing) {
+    TrunkOutline bottom = outline(BOTTOM_S, facing, 100, 0.4, arc(0.24, 0.05));
+    BackLine line =
+        change(facing, outline(STANDING_S, facing, 130, 0.1, s -> 0.2 + 0.03 * s), bottom)
+            .orElseThrow()
+            .line();
+    int last = TrunkOutline.PLACES - 1;
+    double tolerancePx = 100 * FLAT_ARC;
+    assertThat(line.now()).hasSize(TrunkOutline.PLACES);
+    for (int end : new int[] {0, last}) {
+      assertThat(line.standing().get(end).distanceTo(line.now().get(end))).isLessThan(tolerancePx);
+    }
+    assertThat(line.standing().get(last / 2).distanceTo(line.now().get(last / 2)))
+        .isCloseTo(5, within(tolerancePx));
   }
 
   @Test

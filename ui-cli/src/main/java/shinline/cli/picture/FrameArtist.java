@@ -6,11 +6,14 @@ import java.awt.geom.Arc2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import shinline.cli.picture.Ink.Hang;
 import shinline.cli.text.Units;
+import shinline.metrics.back.BackLine;
+import shinline.metrics.geometry.Point;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;
@@ -210,15 +213,8 @@ final class FrameArtist {
       case FOREFOOT_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
       case LEAN_GROWS, HINGE_SHIFT, HIPS_FIRST ->
           TrunkChange.of(scene, rep, flag).ifPresent(change -> trunkAgainst(ink, pose, change));
-      case BACK_ROUNDS, BACK_ARCHES -> {
-        bone(ink, pose.midHip(), pose.midShoulder(), Ink.FAULT);
-        between(pose.midHip(), pose.midShoulder())
-            .ifPresent(
-                at -> {
-                  double trunk = on(pose.midHip().get()).distance(on(pose.midShoulder().get()));
-                  ink.ring(on(at), 0.42 * trunk, Ink.FAULT);
-                });
-      }
+      case BACK_ROUNDS, BACK_ARCHES ->
+          Optional.ofNullable(scene.set().backs().get(rep.rep())).ifPresent(b -> back(ink, b));
       case REAR_PUSH -> {
         chain(
             ink,
@@ -239,6 +235,29 @@ final class FrameArtist {
       }
       case LOWERING_RUSHED, HOLD_SKIPPED, DRIVE_SLOW -> {}
     }
+  }
+
+  /** The back as it is against the bow it has in standing. */
+  private void back(Ink ink, BackLine line) {
+    float dash = (float) (2.6 * ink.unit());
+    ink.shape(through(line.standing()), Color.WHITE, 0.7, new float[] {dash, dash});
+    ink.shape(through(line.now()), Ink.FAULT, 1.2, new float[0]);
+    // High up, so that the gap between the lines stays in view.
+    Point top = line.standing().get(line.standing().size() - 1);
+    ink.tag("dashed: standing", on(scene.pixel(top)), behind(), Color.WHITE, TAG_SIZE);
+  }
+
+  private Path2D through(List<Point> points) {
+    Path2D path = new Path2D.Double();
+    for (Point point : points) {
+      Point2D at = on(scene.pixel(point));
+      if (path.getCurrentPoint() == null) {
+        path.moveTo(at.getX(), at.getY());
+      } else {
+        path.lineTo(at.getX(), at.getY());
+      }
+    }
+    return path;
   }
 
   /** Which end of the foot has left the floor. */

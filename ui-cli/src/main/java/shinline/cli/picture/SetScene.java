@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.geometry.Point;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
@@ -74,6 +75,11 @@ final class SetScene {
 
   PoseAt pose(double timeS) {
     return timeline.at(timeS);
+  }
+
+  /** Metrics' pixels count up, the picture's down. */
+  Point2D pixel(Point point) {
+    return new Point2D.Double(point.x(), heightPx - 1 - point.y());
   }
 
   /** +1 when the athlete faces the right side of the picture, else -1. */

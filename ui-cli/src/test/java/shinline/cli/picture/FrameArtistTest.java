@@ -8,9 +8,17 @@ import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import shinline.cli.text.Units;
+import shinline.metrics.back.BackLine;
+import shinline.metrics.geometry.Point;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.FlagKind;
+import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
 import shinline.metrics.track.BodyPoint;
 
 class FrameArtistTest {
@@ -88,6 +96,44 @@ class FrameArtistTest {
       }
     }
     return n;
+  }
+
+  @Test
+  void aBackIsDrawnAgainstTheAthletesOwnStanding() {
+    List<Point> now = List.of(up(200, 300), up(170, 250), up(200, 200));
+    List<Point> standing = List.of(up(200, 300), up(200, 250), up(200, 200));
+    SetResult plain = StandingSet.measured().set();
+    SetScene rounded =
+        new SetScene(
+            new SetResult(
+                plain.setUp(),
+                plain.target(),
+                plain.reps(),
+                plain.trend(),
+                plain.fading(),
+                plain.summary(),
+                plain.series(),
+                Map.of(1, new BackLine(now, standing))),
+            StandingSet.WIDTH,
+            StandingSet.HEIGHT);
+    BufferedImage image = blank(1);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
+    Flag flag = new Flag(FlagKind.BACK_ROUNDS, INSTANT_S, 16, 9, 4.5, MeasureUnit.PERCENT, 1);
+    new FrameArtist(rounded, Units.METRIC, new AffineTransform())
+        .fault(ink, rounded.set().reps().get(0), flag, INSTANT_S);
+    g.dispose();
+    assertThat(at(image, 185, 275, 1)).isEqualTo(Ink.FAULT);
+    assertThat(at(image, 185, 225, 1)).isEqualTo(Ink.FAULT);
+    int white = 0;
+    for (int y = 200; y < 300; y++) {
+      white += at(image, 200, y, 1).equals(Color.WHITE) ? 1 : 0;
+    }
+    assertThat(white).isGreaterThan(30);
+  }
+
+  private static Point up(double x, double y) {
+    return new Point(x, StandingSet.HEIGHT - 1 - y);
   }
 
   @Test
