@@ -29,8 +29,8 @@ final class BackWatch implements AutoCloseable {
   /** One bad mask among three does not matter. */
   private static final int LOOKS_AT_BOTTOM = 3;
 
-  /** Standing is the same before every rep, so that few looks a rep make many a set. */
-  private static final int LOOKS_AT_TOP = 2;
+  /** Standing is the same before every rep: once this many looks are there, one a rep will do. */
+  private static final int LOOKS_AT_STANDING = 3;
 
   /** A look that may get a mask. */
   private record Kept(
@@ -42,6 +42,7 @@ final class BackWatch implements AutoCloseable {
   private final HipTurns turns = new HipTurns();
   private final Deque<Kept> kept = new ArrayDeque<>();
   private final List<TrunkOutline> outlines = new ArrayList<>();
+  private int looksAtStanding;
 
   /**
    * @param widthPx width of the upright picture
@@ -70,9 +71,15 @@ final class BackWatch implements AutoCloseable {
 
   private void turned(HipTurns.Turn turn) {
     Comparator<Kept> byHeight = Comparator.comparingDouble(Kept::hipPx);
+    int looks = LOOKS_AT_BOTTOM;
+    if (turn == HipTurns.Turn.TOP) {
+      byHeight = byHeight.reversed();
+      looks = Math.max(1, LOOKS_AT_STANDING - looksAtStanding);
+      looksAtStanding += looks;
+    }
     kept.stream()
-        .sorted(turn == HipTurns.Turn.TOP ? byHeight.reversed() : byHeight)
-        .limit(turn == HipTurns.Turn.TOP ? LOOKS_AT_TOP : LOOKS_AT_BOTTOM)
+        .sorted(byHeight)
+        .limit(looks)
         .map(k -> crossing.outline(k.frame(), k.timeS(), k.found(), segmenter.mask(k.cut())))
         .forEach(outlines::add);
     kept.clear();
