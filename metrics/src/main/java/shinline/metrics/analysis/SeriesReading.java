@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.clean.CleanPath;
 import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.result.SeriesTable;
@@ -20,7 +21,7 @@ import shinline.metrics.track.Side;
 final class SeriesReading {
   private SeriesReading() {}
 
-  static SeriesTable of(LegTrack legs, Body body, Scale scale, double rollDeg, List<Rep> reps) {
+  static SeriesTable of(LegTrack legs, Body body, Scale scale, ViewGeometry view, List<Rep> reps) {
     double[] times = legs.timeS();
     Kinematics k = body.kinematics();
     EvenGrid grid = k.grid();
@@ -50,7 +51,7 @@ final class SeriesReading {
           Column.FOREFOOT_RISE,
           back(grid, body.rise(BodyPoint.FRONT_TOE, reps).map(v -> v * stature), times));
     }
-    CleanTrack shown = body.track().upright(-rollDeg);
+    CleanTrack shown = body.track().seenFrom(view);
     double sign = legs.facing().side() == Side.RIGHT ? 1 : -1;
     Map<BodyPoint, double[][]> points = new EnumMap<>(BodyPoint.class);
     for (BodyPoint point : BodyPoint.values()) {

@@ -9,6 +9,7 @@ import shinline.metrics.clean.CleaningParameters;
 import shinline.metrics.clean.TrackCleaning;
 import shinline.metrics.correct.CorrectionTable;
 import shinline.metrics.correct.JointCentreCorrection;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
 import shinline.metrics.reps.RepParameters;
@@ -72,8 +73,9 @@ public final class SetAnalysis {
 
   private static AnalysisOutcome measure(LegTrack legs, double yawDeg, AnalysisOptions options) {
     Vertical vertical = Vertical.of(options);
-    CleanTrack clean =
-        new TrackCleaning(CleaningParameters.DEFAULT).clean(legs).upright(vertical.rollDeg());
+    ViewGeometry view =
+        vertical.view(legs.facing().side(), yawDeg < SideView.LEAST_TOLD_DEG ? 0 : yawDeg);
+    CleanTrack clean = new TrackCleaning(CleaningParameters.DEFAULT).clean(legs).squared(view);
     CleanTrack corrected = new JointCentreCorrection(CorrectionTable.DEFAULT).correct(clean);
     Optional<Body> maybe = Body.of(corrected);
     if (maybe.isEmpty()) {
@@ -93,7 +95,7 @@ public final class SetAnalysis {
     }
     Scale scale = Scale.of(options, body);
     return new AnalysisOutcome.Measured(
-        new SetMeasuring(legs, body, scale, vertical, yawDeg, options, reps).result());
+        new SetMeasuring(legs, body, scale, vertical, view, yawDeg, options, reps).result());
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */

@@ -11,6 +11,7 @@ import shinline.metrics.back.BackReading;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultLimits;
 import shinline.metrics.fault.RepEvidence;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judge.JudgeParameters;
 import shinline.metrics.judge.RepJudge;
@@ -34,13 +35,11 @@ import shinline.metrics.view.SideView;
 
 /** Puts a set's result together: measures, faults, verdicts, trend, words. */
 final class SetMeasuring {
-  /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
-  private static final double LEAST_TOLD_YAW_DEG = 15;
-
   private final LegTrack legs;
   private final Body body;
   private final Scale scale;
   private final Vertical vertical;
+  private final ViewGeometry view;
   private final double yawDeg;
   private final AnalysisOptions options;
   private final List<Rep> reps;
@@ -50,6 +49,7 @@ final class SetMeasuring {
       Body body,
       Scale scale,
       Vertical vertical,
+      ViewGeometry view,
       double yawDeg,
       AnalysisOptions options,
       List<Rep> reps) {
@@ -57,6 +57,7 @@ final class SetMeasuring {
     this.body = body;
     this.scale = scale;
     this.vertical = vertical;
+    this.view = view;
     this.yawDeg = yawDeg;
     this.options = options;
     this.reps = reps;
@@ -119,7 +120,7 @@ final class SetMeasuring {
         trend(results),
         Fading.of(results),
         SetSentence.of(target, judgements),
-        SeriesReading.of(legs, body, scale, vertical.rollDeg(), reps),
+        SeriesReading.of(legs, body, scale, view, reps),
         backs(results, back));
   }
 
@@ -218,7 +219,7 @@ final class SetMeasuring {
         rearFoot(),
         vertical.rollDeg(),
         vertical.source(),
-        yawDeg >= LEAST_TOLD_YAW_DEG ? Optional.of(yawDeg) : Optional.empty(),
+        yawDeg >= SideView.LEAST_TOLD_DEG ? Optional.of(yawDeg) : Optional.empty(),
         scale.cmPerPx(),
         scale.source(),
         warnings);

@@ -1,7 +1,10 @@
 package shinline.metrics.analysis;
 
+import shinline.metrics.geometry.Angle;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.result.SetUp.RollSource;
+import shinline.metrics.track.Side;
 
 /**
  * Where up is.
@@ -21,5 +24,16 @@ record Vertical(double rollDeg, double sigmaDeg, RollSource source) {
         .backgroundRoll()
         .map(r -> new Vertical(r.rollDeg(), r.plusMinusDeg() / 1.96, RollSource.BACKGROUND))
         .orElse(new Vertical(0, IntervalModel.DEFAULT.unknownRollDeg(), RollSource.NONE));
+  }
+
+  /**
+   * The view onto the athlete's side plane.
+   *
+   * @param yawDeg how far off the side the camera looks
+   */
+  ViewGeometry view(Side facing, double yawDeg) {
+    // A picture turned clockwise leans forward when the athlete faces right, else backward.
+    double sign = facing == Side.RIGHT ? 1 : -1;
+    return new ViewGeometry(Angle.ofDegrees(yawDeg), Angle.ZERO, Angle.ofDegrees(sign * rollDeg));
   }
 }

@@ -1,5 +1,6 @@
 package shinline.metrics.clean;
 
+import java.util.function.UnaryOperator;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.signal.Series;
 
@@ -33,19 +34,21 @@ public record CleanPath(Series x, Series y, Series confidence, double jitterPx) 
     return Series.of(series.times(), value, seen);
   }
 
-  /** The same path turned about the picture's lower left corner, counter-clockwise, radians. */
-  CleanPath turned(double angle) {
+  /** The same path with each of its points put elsewhere. */
+  CleanPath mapped(UnaryOperator<Point> place) {
     int n = x.size();
-    double[] dx = new double[n];
-    double[] dy = new double[n];
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
+    double[] px = new double[n];
+    double[] py = new double[n];
+    boolean[] seen = new boolean[n];
     for (int i = 0; i < n; i++) {
-      if (seen(i)) {
-        dx[i] = c * x.value(i) - s * y.value(i) - x.value(i);
-        dy[i] = s * x.value(i) + c * y.value(i) - y.value(i);
+      seen[i] = seen(i);
+      if (seen[i]) {
+        Point at = place.apply(at(i));
+        px[i] = at.x();
+        py[i] = at.y();
       }
     }
-    return moved(dx, dy);
+    return new CleanPath(
+        Series.of(x.times(), px, seen), Series.of(y.times(), py, seen), confidence, jitterPx);
   }
 }

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import shinline.metrics.geometry.Point;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.Middle;
-import shinline.metrics.track.Side;
 
 /** A track after cleaning. Only {@link TrackCleaning} makes one, so cleaning cannot be skipped. */
 public final class CleanTrack {
@@ -50,21 +52,23 @@ public final class CleanTrack {
     return new CleanTrack(source, grid, merged, cutoffHz);
   }
 
-  /**
-   * The same track with the picture turned so that it stands upright.
-   *
-   * @param rollDeg as in {@code AnalysisOptions}: how far the true vertical leans clockwise in the
-   *     picture
-   */
-  public CleanTrack upright(double rollDeg) {
-    if (rollDeg == 0) {
+  /** The same track in the athlete's own side plane, from the picture a view makes of it. */
+  public CleanTrack squared(ViewGeometry view) {
+    return mapped(view, view::real);
+  }
+
+  /** The same track as a view shows it; undoes {@link #squared}. */
+  public CleanTrack seenFrom(ViewGeometry view) {
+    return mapped(view, view::seen);
+  }
+
+  private CleanTrack mapped(ViewGeometry view, UnaryOperator<Point> place) {
+    if (view.equals(ViewGeometry.SQUARE)) {
       return this;
     }
-    // Forward is mirrored when the athlete faces left, and a mirrored picture leans the other way.
-    double sign = source.facing().side() == Side.RIGHT ? 1 : -1;
-    Map<BodyPoint, CleanPath> turned = new EnumMap<>(BodyPoint.class);
-    paths.forEach((point, path) -> turned.put(point, path.turned(sign * Math.toRadians(rollDeg))));
-    return new CleanTrack(source, grid, turned, cutoffHz);
+    Map<BodyPoint, CleanPath> moved = new EnumMap<>(BodyPoint.class);
+    paths.forEach((point, path) -> moved.put(point, path.mapped(place)));
+    return new CleanTrack(source, grid, moved, cutoffHz);
   }
 
   /** Distance of two points, pixels: the middle over the clip where both are seen. */

@@ -23,6 +23,11 @@ public record IntervalModel(
 
   private static final double NINETY_FIVE = 1.96;
 
+  /** Standard deviation of the yaw told from the shoulders, degrees. */
+  private static final double YAW_SIGMA_DEG = 5;
+
+  private static final double STEEPEST_YAW_DEG = 60;
+
   public IntervalModel {
     systematic = Map.copyOf(systematic);
   }
@@ -73,8 +78,9 @@ public record IntervalModel(
       double confidence,
       double yawDeg) {
     double own = systematic.getOrDefault(measure, 1.0) * (1 + doubtFactor * (1 - confidence));
-    // What a rough yaw (± 10 degrees) can do to a value that shrinks by its cosine.
-    double yaw = Math.abs(value) * 0.5 * (1 - Math.cos(Math.toRadians(Math.min(80, yawDeg))));
+    // A value is divided by the cosine of the yaw, so an error of the yaw moves it by the tangent.
+    double tangent = Math.tan(Math.toRadians(Math.min(STEEPEST_YAW_DEG, Math.abs(yawDeg))));
+    double yaw = Math.abs(value) * tangent * Math.toRadians(YAW_SIGMA_DEG);
     double scale =
         switch (measure) {
           case KNEE_PAST_TOE, REAR_KNEE_HEIGHT, HIP_TRAVEL -> scaleShare * Math.abs(value);

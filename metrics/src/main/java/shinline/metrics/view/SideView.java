@@ -35,6 +35,9 @@ public record SideView(double spread) {
   /** Beyond this the shin's angle cannot be put right any more (docs/measures.md). */
   public static final double REFUSED_DEG = 40;
 
+  /** Less than this the shoulders do not tell: the model draws them nearly over each other. */
+  public static final double LEAST_TOLD_DEG = 15;
+
   /** Beyond this the coach is warned. */
   public static final double WARNED_DEG = 20;
 

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import shinline.metrics.geometry.Angle;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.synthetic.CleanTracks;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
@@ -25,18 +27,22 @@ class CleanTrackTest {
 
   @ParameterizedTest
   @EnumSource(Side.class)
-  void uprightTakesARollOut(Side facing) {
+  void squaredTakesARollOut(Side facing) {
     double level = shank(CleanTracks.of(TrackMaker.film(ONE).facing(facing).track()));
     CleanTrack leaning = CleanTracks.of(TrackMaker.film(ONE).facing(facing).rolled(5).track());
     // Clockwise is forward when the athlete faces right, backward when facing left.
     assertThat(shank(leaning)).isCloseTo(level + (facing == Side.RIGHT ? 5 : -5), within(0.05));
-    assertThat(shank(leaning.upright(5))).isCloseTo(level, within(0.05));
+    assertThat(
+            shank(
+                leaning.squared(
+                    ViewGeometry.ofRoll(Angle.ofDegrees(facing == Side.RIGHT ? 5 : -5)))))
+        .isCloseTo(level, within(0.05));
   }
 
   @Test
-  void uprightKeepsLengths() {
+  void aRollKeepsLengths() {
     CleanTrack track = CleanTracks.of(TrackMaker.film(ONE).track());
-    CleanTrack turned = track.upright(7);
+    CleanTrack turned = track.squared(ViewGeometry.ofRoll(Angle.ofDegrees(7)));
     for (int i = 0; i < track.grid().size(); i += 10) {
       double before =
           track.path(BodyPoint.FRONT_HIP).at(i).distanceTo(track.path(BodyPoint.REAR_ANKLE).at(i));
@@ -50,8 +56,23 @@ class CleanTrackTest {
   }
 
   @Test
-  void noRollChangesNothing() {
+  void aTrueSideViewChangesNothing() {
     CleanTrack track = CleanTracks.of(TrackMaker.film(ONE).track());
-    assertThat(track.upright(0)).isSameAs(track);
+    assertThat(track.squared(ViewGeometry.SQUARE)).isSameAs(track);
+  }
+
+  /**
+   * From the definition of the view: a level distance shows cos ψ of itself, a height all of it.
+   */
+  @Test
+  void squaredTakesAYawOutAndSeenFromPutsItBack() {
+    CleanTrack side = CleanTracks.of(TrackMaker.film(ONE).track());
+    ViewGeometry view = ViewGeometry.ofYaw(Angle.ofDegrees(30));
+    CleanTrack oblique = side.seenFrom(view);
+    Point knee = side.path(BodyPoint.FRONT_KNEE).at(5);
+    Point seen = oblique.path(BodyPoint.FRONT_KNEE).at(5);
+    assertThat(seen.x()).isCloseTo(knee.x() * Math.sqrt(3) / 2, within(1e-9));
+    assertThat(seen.y()).isCloseTo(knee.y(), within(1e-9));
+    assertThat(shank(oblique.squared(view))).isCloseTo(shank(side), within(1e-9));
   }
 }
