@@ -34,8 +34,39 @@ public final class SetAnalysis {
 
   private SetAnalysis() {}
 
+  /**
+   * A track that is ready for the correction of its joint centres.
+   *
+   * @param track cleaned, in the picture
+   * @param view what the picture makes of the athlete's side plane
+   */
+  public record Landmarks(CleanTrack track, ViewGeometry view) {}
+
+  /** What the correction would be given; empty when the legs cannot be told apart. */
+  public static Optional<Landmarks> landmarks(RawTrack raw, AnalysisOptions options) {
+    double yawDeg = SideView.of(raw).map(SideView::yawDeg).orElse(0.0);
+    return raw.poses().size() < LEAST_POSES
+        ? Optional.empty()
+        : new LegIdentity(LegIdentityParameters.DEFAULT)
+            .resolve(raw)
+            .fold(
+                resolved -> Optional.of(landmarks(resolved.track(), Vertical.of(options), yawDeg)),
+                unresolved -> Optional.empty());
+  }
+
+  private static Landmarks landmarks(LegTrack legs, Vertical vertical, double yawDeg) {
+    return new Landmarks(
+        new TrackCleaning(CleaningParameters.DEFAULT).clean(legs),
+        vertical.view(legs.facing().side(), yawDeg < SideView.LEAST_TOLD_DEG ? 0 : yawDeg));
+  }
+
   /** Measures and judges the set a track shows. */
   public static AnalysisOutcome of(RawTrack raw, AnalysisOptions options) {
+    return of(raw, options, CorrectionTable.DEFAULT);
+  }
+
+  /** The same with other offsets, to try a fit on clips it has not seen. */
+  public static AnalysisOutcome of(RawTrack raw, AnalysisOptions options, CorrectionTable offsets) {
     if (raw.poses().isEmpty()) {
       return not(Kind.NOBODY, "nobody was found in the clip", FILM);
     }
@@ -63,7 +94,7 @@ public final class SetAnalysis {
     return new LegIdentity(LegIdentityParameters.DEFAULT)
         .resolve(raw)
         .fold(
-            resolved -> measure(resolved.track(), yawDeg, options),
+            resolved -> measure(resolved.track(), yawDeg, options, offsets),
             unresolved ->
                 not(
                     Kind.LEGS_UNRESOLVED,
@@ -71,12 +102,13 @@ public final class SetAnalysis {
                     "make sure it is a split squat seen from the side, both feet in view"));
   }
 
-  private static AnalysisOutcome measure(LegTrack legs, double yawDeg, AnalysisOptions options) {
+  private static AnalysisOutcome measure(
+      LegTrack legs, double yawDeg, AnalysisOptions options, CorrectionTable offsets) {
     Vertical vertical = Vertical.of(options);
-    ViewGeometry view =
-        vertical.view(legs.facing().side(), yawDeg < SideView.LEAST_TOLD_DEG ? 0 : yawDeg);
-    CleanTrack clean = new TrackCleaning(CleaningParameters.DEFAULT).clean(legs).squared(view);
-    CleanTrack corrected = new JointCentreCorrection(CorrectionTable.DEFAULT).correct(clean);
+    Landmarks landmarks = landmarks(legs, vertical, yawDeg);
+    ViewGeometry view = landmarks.view();
+    CleanTrack corrected =
+        new JointCentreCorrection(offsets).correct(landmarks.track().squared(view));
     Optional<Body> maybe = Body.of(corrected);
     if (maybe.isEmpty()) {
       return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);

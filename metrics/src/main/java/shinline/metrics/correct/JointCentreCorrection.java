@@ -38,23 +38,23 @@ public final class JointCentreCorrection {
     CleanPath far = track.path(BodyPoint.FAR_SHOULDER);
     CleanPath frontKnee = track.path(BodyPoint.FRONT_KNEE);
     CleanPath frontAnkle = track.path(BodyPoint.FRONT_ANKLE);
-    Axis picture = new Axis(0, 1);
+    SegmentAxis picture = SegmentAxis.PICTURE;
     for (int i = 0; i < n; i++) {
       toe.add(i, picture, table.frontToe(), size);
       heel.add(i, picture, table.frontHeel(), size);
       rearKnee.add(i, picture, table.rearKnee(), size);
       if (frontKnee.seen(i) && frontAnkle.seen(i)) {
-        Axis shank = Axis.from(frontAnkle.at(i), frontKnee.at(i));
+        SegmentAxis shank = SegmentAxis.from(frontAnkle.at(i), frontKnee.at(i));
         knee.add(i, shank, table.frontKnee(), size);
         ankle.add(i, shank, table.frontAnkle(), size);
       }
       if (frontHip.seen(i) && otherHip.seen(i) && near.seen(i) && far.seen(i)) {
         Point midHip = frontHip.at(i).middle(otherHip.at(i));
-        Axis trunk = Axis.from(midHip, near.at(i).middle(far.at(i)));
+        SegmentAxis trunk = SegmentAxis.from(midHip, near.at(i).middle(far.at(i)));
         shoulder.add(i, trunk, table.shoulder(), size);
         hip.add(i, trunk, table.frontHip(), size);
         if (frontKnee.seen(i)) {
-          double bend = trunk.lean() - Axis.from(frontKnee.at(i), frontHip.at(i)).lean();
+          double bend = trunk.bend(SegmentAxis.from(frontKnee.at(i), frontHip.at(i)));
           hip.add(i, trunk, table.frontHipBend(), size * bend);
         }
         // Mid-hip has its own correction; the rear hip moves so that the middle comes out right.
@@ -77,23 +77,10 @@ public final class JointCentreCorrection {
   }
 
   /** Trunk, front thigh and front shank together, pixels; a part never seen counts as nothing. */
-  private static double size(CleanTrack track) {
+  static double size(CleanTrack track) {
     return track.length(BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE).orElse(0)
         + track.length(BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE).orElse(0)
         + track.trunkLength().orElse(0);
-  }
-
-  /** Unit vector up a segment. */
-  private record Axis(double x, double y) {
-    static Axis from(Point lower, Point upper) {
-      double length = Math.max(1e-9, lower.distanceTo(upper));
-      return new Axis((upper.x() - lower.x()) / length, (upper.y() - lower.y()) / length);
-    }
-
-    /** Angle from the vertical, + forward, radians. */
-    double lean() {
-      return Math.atan2(x, y);
-    }
   }
 
   /** Offsets of one point, one a grid time. */
@@ -106,10 +93,10 @@ public final class JointCentreCorrection {
       y = new double[n];
     }
 
-    void add(int i, Axis up, Offset offset, double size) {
-      // Ahead of a segment that points up is to its right: (y, -x).
-      x[i] += size * (offset.along() * up.x() + offset.ahead() * up.y());
-      y[i] += size * (offset.along() * up.y() - offset.ahead() * up.x());
+    void add(int i, SegmentAxis up, Offset offset, double size) {
+      Point way = up.way(offset);
+      x[i] += size * way.x();
+      y[i] += size * way.y();
     }
 
     CleanPath of(CleanPath path) {

@@ -46,7 +46,7 @@ public record FaultLimits(
     double archShare) {
   public static final FaultLimits DEFAULT =
       new FaultLimits(
-          3.5, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.035,
+          4, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.035,
           0.025);
 
   /**

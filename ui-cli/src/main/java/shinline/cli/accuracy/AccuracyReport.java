@@ -20,8 +20,14 @@ import java.util.stream.Stream;
  * @param command the command that makes this page
  * @param model the pose model that looked
  * @param unscored clips that could not be scored, and why
+ * @param crossValidation the offsets on clips they were not fitted on
  */
-record AccuracyReport(Accuracy all, String command, String model, List<String> unscored) {
+record AccuracyReport(
+    Accuracy all,
+    String command,
+    String model,
+    List<String> unscored,
+    CrossValidation crossValidation) {
   private static final double OFF_SIDE_DEG = 5;
   private static final double FEW_FPS = 27;
   private static final double MANY_FPS = 40;
@@ -97,6 +103,7 @@ record AccuracyReport(Accuracy all, String command, String model, List<String> u
     faults(page);
     worse(page);
     outside(page);
+    page.addAll(crossValidation.section());
     published(page);
     return page;
   }

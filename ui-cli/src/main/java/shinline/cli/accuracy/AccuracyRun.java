@@ -36,6 +36,7 @@ public final class AccuracyRun {
   private final ModelChoice model;
   private final Height height;
   private final List<ClipScore> scores = new ArrayList<>();
+  private final CrossValidation crossValidation = new CrossValidation();
   private final List<String> unscored = new ArrayList<>();
   private ExitCode worst = ExitCode.MEASURED;
 
@@ -65,7 +66,8 @@ public final class AccuracyRun {
         worst = worst.worse(ExitCode.INTERNAL);
       }
     }
-    return new AccuracyReport(new Accuracy(scores), command, model.word(), unscored);
+    return new AccuracyReport(
+        new Accuracy(scores), command, model.word(), unscored, crossValidation);
   }
 
   /** The first of 70, 2, 3, 4, 0 that any clip earned. */
@@ -87,6 +89,7 @@ public final class AccuracyRun {
     ClipReport report = check(clip, truth);
     if (report instanceof ClipReport.Measured measured) {
       scores.add(ClipScore.of(truth, measured.set()));
+      measured.footage().ifPresent(footage -> crossValidation.add(truth, footage));
     } else if (report instanceof ClipReport.NotMeasured not) {
       // The clip was fine, so each of its reps counts as missed.
       scores.add(ClipScore.nothing(truth, "not measured: " + not.why().reason()));

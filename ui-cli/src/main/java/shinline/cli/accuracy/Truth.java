@@ -3,6 +3,7 @@ package shinline.cli.accuracy;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shinline.metrics.track.BodyPoint;
 
 /**
  * What is known of a clip from the outside, read from its truth file.
@@ -11,6 +12,7 @@ import java.util.Set;
  * @param shaken whether the camera was held in the hand
  * @param timeS seconds of each frame, rising
  * @param columns values of each frame, by the names of the result format
+ * @param pixels joint centres in the picture; none where the file tells none
  */
 record Truth(
     String clip,
@@ -24,7 +26,11 @@ record Truth(
     boolean shaken,
     List<Scripted> reps,
     double[] timeS,
-    Map<String, double[]> columns) {
+    Map<String, double[]> columns,
+    Map<BodyPoint, Pixels> pixels) {
+
+  /** Where a joint centre is seen in each frame: pixels of the shown picture, y down. */
+  record Pixels(double[] x, double[] y) {}
 
   /**
    * A rep as the motion was scripted.

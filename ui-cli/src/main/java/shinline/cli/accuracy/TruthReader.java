@@ -7,14 +7,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import shinline.cli.CoachException;
 import shinline.cli.ExitCode;
+import shinline.metrics.track.BodyPoint;
 
 /** Reads NAME.truth.json; the format is described beside the sample clips. */
 final class TruthReader {
@@ -80,7 +83,29 @@ final class TruthReader {
         camera.path("shake").asDouble(0) != 0,
         List.copyOf(reps),
         timeS,
-        Map.copyOf(columns));
+        Map.copyOf(columns),
+        pixels(root.path("pixels"), timeS.length));
+  }
+
+  private Map<BodyPoint, Truth.Pixels> pixels(JsonNode told, int frames) {
+    Map<BodyPoint, Truth.Pixels> pixels = new EnumMap<>(BodyPoint.class);
+    for (BodyPoint point : BodyPoint.values()) {
+      JsonNode places = told.path(point.name().toLowerCase(Locale.ROOT));
+      if (places.isMissingNode()) {
+        continue;
+      }
+      if (places.size() != frames) {
+        throw bad("pixels of " + point + " are not as many as series.timeS");
+      }
+      double[] x = new double[frames];
+      double[] y = new double[frames];
+      for (int i = 0; i < frames; i++) {
+        x[i] = places.path(i).path(0).asDouble(Double.NaN);
+        y[i] = places.path(i).path(1).asDouble(Double.NaN);
+      }
+      pixels.put(point, new Truth.Pixels(x, y));
+    }
+    return Map.copyOf(pixels);
   }
 
   private JsonNode field(JsonNode of, String name) {

@@ -188,10 +188,13 @@ public final class ClipCheck implements ClipChecker {
               times.medianFps(),
               times.variable(),
               options.model().word());
-      return SetAnalysis.of(
-              crossing.track(), options.analysis().seen(roll, grade(options.model()), outlines))
+      ClipReport.Footage footage =
+          new ClipReport.Footage(
+              crossing.track(), options.analysis().seen(roll, grade(options.model()), outlines));
+      return SetAnalysis.of(footage.track(), footage.options())
           .fold(
-              measured -> new ClipReport.Measured(facts, measured.set(), warnings),
+              measured ->
+                  new ClipReport.Measured(facts, measured.set(), warnings, Optional.of(footage)),
               not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
     }
   }

@@ -1,23 +1,35 @@
 package shinline.cli.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import shinline.cli.ExitCode;
+import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
+import shinline.metrics.track.RawTrack;
 
 /** What came of one clip. */
 public sealed interface ClipReport {
 
   /**
    * @param warnings about the clip itself, plain words, most important first
+   * @param footage what the set was measured from, to measure it again in another way
    */
-  record Measured(ClipFacts clip, SetResult set, List<String> warnings) implements ClipReport {
+  record Measured(ClipFacts clip, SetResult set, List<String> warnings, Optional<Footage> footage)
+      implements ClipReport {
     public Measured {
       warnings = List.copyOf(warnings);
     }
+
+    public Measured(ClipFacts clip, SetResult set, List<String> warnings) {
+      this(clip, set, warnings, Optional.empty());
+    }
   }
+
+  /** What the pose model saw, and what was told beside it. */
+  record Footage(RawTrack track, AnalysisOptions options) {}
 
   /** The clip was read, but no set could be measured in it. */
   record NotMeasured(
