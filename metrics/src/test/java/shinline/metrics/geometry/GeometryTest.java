@@ -83,22 +83,6 @@ class GeometryTest {
     assertThat(SegmentAngles.kneePastToe(knee, new Point(0, 0))).isCloseTo(cm, within(0.0051));
   }
 
-  /** Drillis and Contini 1966, in Winter 2009 fig. 4.1 (secondary source), stature 1.75 m. */
-  @Test
-  void bodyLengths() {
-    var body = new BodyProportions(1.75);
-    assertThat(body.shankM()).isCloseTo(.4305, within(1e-4));
-    assertThat(body.thighM()).isCloseTo(.4288, within(1e-4));
-    assertThat(body.footM()).isCloseTo(.2660, within(1e-4));
-    assertThat(body.ankleHeightM()).isCloseTo(.0683, within(1e-4));
-    assertThat(body.legM()).isCloseTo(.8593, within(1e-4));
-    assertThat(body.kneeHeightM()).isCloseTo(.285 * 1.75, within(1e-12));
-    assertThat(body.hipHeightM()).isCloseTo(.53 * 1.75, within(1e-12));
-    assertThat(body.shoulderHeightM()).isCloseTo(.818 * 1.75, within(1e-12));
-    assertThat(body.trunkM()).isCloseTo(.288 * 1.75, within(1e-12));
-    assertThatThrownBy(() -> new BodyProportions(175)).hasMessageContaining("175");
-  }
-
   /** Orthographic projection, plain trigonometry: tan θ' = tan θ cos ψ. Two decimals. */
   @ParameterizedTest
   @CsvSource({"10, 39.57", "15, 39.03", "20, 38.26", "30, 36.01"})

@@ -156,23 +156,4 @@ class ButterworthLowPassTest {
   void refusesACutOffBeyondHalfTheRate() {
     assertThatThrownBy(() -> ButterworthLowPass.twoPass(15, 30)).hasMessageContaining("15.0 Hz");
   }
-
-  /** 6 Hz is valid at 30 a second; under 24 it adapts, under 12 it is refused (own rule). */
-  @ParameterizedTest
-  @CsvSource({
-    "30, asked 6.0",
-    "24, asked 6.0",
-    "20, adapted 5.0",
-    "12, adapted 3.0",
-    "11.9, refused"
-  })
-  void lowFrameRates(double rateHz, String expected) {
-    String found =
-        LowPassChoice.of(6, rateHz)
-            .fold(
-                a -> "asked " + a.filter().cutoffHz(),
-                a -> "adapted " + a.filter().cutoffHz(),
-                r -> "refused");
-    assertThat(found).isEqualTo(expected);
-  }
 }
