@@ -19,6 +19,8 @@ import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
+import shinline.vision.clip.FrameChoice;
+import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseOptions;
@@ -27,8 +29,9 @@ import shinline.vision.pose.PoseTracker;
 
 /**
  * Opens a clip, follows the athlete through every frame, and measures the set. The reader decodes
- * ahead on its own thread while the pose model works here, and frames are not kept: memory does not
- * grow with the clip's length but for the points of each frame.
+ * ahead on its own thread while the pose model works here, frames that nobody looks at never become
+ * pictures, and none is kept: memory does not grow with the clip's length but for the points of
+ * each frame.
  */
 public final class ClipCheck implements ClipChecker {
   /** Below this, a quick drive lies between too few frames to time it (common practice). */
@@ -52,13 +55,20 @@ public final class ClipCheck implements ClipChecker {
 
   private ClipReport check(Path clip, ClipOptions how, CheckOptions options, Progress progress) {
     String name = String.valueOf(clip.getFileName());
+    FrameTimes times = new FrameTimes();
+    LookSchedule schedule = new LookSchedule(looksPerS(options.model()));
+    FrameChoice looks =
+        stamp -> {
+          times.add(stamp.timeS());
+          return schedule.due(stamp.timeS());
+        };
     return reader
-        .open(clip, how)
+        .open(clip, how, looks)
         .fold(
             opened -> {
               OptionalInt missingTurns;
               try (Clip open = opened.clip()) {
-                Reading reading = new Reading(open, clip, name, how, options, progress);
+                Reading reading = new Reading(open, clip, name, how, options, progress, times);
                 missingTurns = reading.look();
                 if (missingTurns.isEmpty()) {
                   return reading.report();
@@ -79,7 +89,10 @@ public final class ClipCheck implements ClipChecker {
     private final Progress progress;
     private final ClipInfo info;
     private final TrackCrossing crossing;
-    private final FrameTimes times = new FrameTimes();
+
+    /** Of all frames, those included that nobody looks at; whole once the clip has ended. */
+    private final FrameTimes times;
+
     private final List<String> warnings = new ArrayList<>();
     private Optional<BackgroundRoll> roll = Optional.empty();
     private List<TrunkOutline> outlines = List.of();
@@ -90,41 +103,41 @@ public final class ClipCheck implements ClipChecker {
         String name,
         ClipOptions how,
         CheckOptions options,
-        Progress progress) {
+        Progress progress,
+        FrameTimes times) {
       this.clip = clip;
       this.file = file;
       this.name = name;
       this.how = how;
       this.options = options;
       this.progress = progress;
+      this.times = times;
       info = clip.info();
       crossing = new TrackCrossing(info.widthPx(), info.heightPx());
     }
 
     /** Follows the athlete to the end; a number when the picture has to be turned first. */
     OptionalInt look() {
-      LookSchedule schedule = new LookSchedule(looksPerS(options.model()));
       StandingCheck standing = new StandingCheck();
       boolean mayTurn = how.quarterTurnsMore() == 0;
-      try (PoseEstimator pose = PoseTracker.open(model(options.model()), PoseOptions.DEFAULT);
+      try (PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
+          PoseEstimator pose =
+              PoseTracker.open(model(options.model()), PoseOptions.DEFAULT, detector);
           BackWatch back = new BackWatch(info.widthPx(), info.heightPx());
-          CompanyWatch company = new CompanyWatch(info.expectedFrames());
           RoomWatch room = new RoomWatch(info.expectedFrames())) {
+        CompanyWatch company = new CompanyWatch(detector, info.expectedFrames());
         for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
           Frame frame = next.get();
-          if (schedule.due(frame.timeS())) {
-            PoseSighting sighting = pose.track(frame.image(), frame.timeS());
-            crossing.add(frame.index(), frame.timeS(), sighting);
-            room.look(frame.index(), frame.image(), sighting);
-            back.look(frame.index(), frame.timeS(), frame.image(), sighting);
-            OptionalInt turns = standing.look(sighting);
-            if (mayTurn && turns.orElse(0) != 0) {
-              return turns;
-            }
+          PoseSighting sighting = pose.track(frame.image(), frame.timeS());
+          crossing.add(frame.index(), frame.timeS(), sighting);
+          room.look(frame.index(), frame.image(), sighting);
+          back.look(frame.index(), frame.timeS(), frame.image(), sighting);
+          OptionalInt turns = standing.look(sighting);
+          if (mayTurn && turns.orElse(0) != 0) {
+            return turns;
           }
-          company.frame(frame.index(), frame.image());
-          times.add(frame.timeS());
-          progress.frames(times.count(), info.expectedFrames());
+          company.look(frame.index(), frame.image());
+          progress.frames(frame.index() + 1, info.expectedFrames());
         }
         company.warning().ifPresent(warnings::add);
         roll = room.roll();

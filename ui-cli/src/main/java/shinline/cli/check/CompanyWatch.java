@@ -5,7 +5,7 @@ import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.pose.PersonDetector;
 
 /** Looks for a second person in a few frames spread over the clip. */
-final class CompanyWatch implements AutoCloseable {
+final class CompanyWatch {
   private static final int LOOKS = 5;
 
   /** Between looks when the clip does not promise a length. */
@@ -14,19 +14,28 @@ final class CompanyWatch implements AutoCloseable {
   /** One look may take a dumbbell rack for a person; two seldom do. */
   private static final int LOOKS_THAT_COUNT = 2;
 
-  private final PersonDetector detector = PersonDetector.open(1);
+  private final PersonDetector detector;
   private final int every;
+  private int nextIndex;
   private int looksWithCompany;
 
   /**
+   * @param detector stays the caller's to close
    * @param expectedFrames frames the clip promises; 0 when it does not say
    */
-  CompanyWatch(int expectedFrames) {
-    this.every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
+  CompanyWatch(PersonDetector detector, int expectedFrames) {
+    this.detector = detector;
+    every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
+    nextIndex = every / 2;
   }
 
-  void frame(int index, Mat bgrUpright) {
-    if (index % every == every / 2 && detector.detect(bgrUpright).size() > 1) {
+  /** Looks at the picture when its turn has come. */
+  void look(int index, Mat bgrUpright) {
+    if (index < nextIndex) {
+      return;
+    }
+    nextIndex += every;
+    if (detector.detect(bgrUpright).size() > 1) {
       looksWithCompany++;
     }
   }
@@ -37,10 +46,5 @@ final class CompanyWatch implements AutoCloseable {
             "more than one person is in the picture, and the wrong one may have been measured:"
                 + " film with nobody else in view")
         : Optional.empty();
-  }
-
-  @Override
-  public void close() {
-    detector.close();
   }
 }

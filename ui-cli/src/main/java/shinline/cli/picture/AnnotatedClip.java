@@ -26,6 +26,7 @@ import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.ClipWriter;
 import shinline.vision.clip.Frame;
+import shinline.vision.clip.FrameChoice;
 import shinline.vision.clip.WriterOpening;
 
 /**
@@ -95,7 +96,7 @@ public final class AnnotatedClip {
       Face face,
       Progress progress) {
     try (Clip open =
-        SecondLook.at(ClipReader.standard(), clip, captureFps, report.clip())
+        SecondLook.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
             .orElseThrow(() -> failed(target, "the clip cannot be read a second time"))) {
       new AnnotatedClip(report, units, face).write(target, open, report, progress);
     } catch (IOException e) {

@@ -15,7 +15,7 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipReader;
-import shinline.vision.clip.FramePicker;
+import shinline.vision.clip.Frame;
 
 /**
  * The drawn-on frames of one measured clip. They are fetched in a second pass that only decodes up
@@ -54,7 +54,8 @@ public final class ClipPictures implements RepPictures {
     if (wanted.isEmpty()) {
       return RepPictures.none();
     }
-    return SecondLook.at(reader, file, captureFps, report.clip())
+    return SecondLook.at(
+            reader, file, captureFps, report.clip(), stamp -> wanted.containsKey(stamp.index()))
         .map(
             clip -> {
               try (clip) {
@@ -117,24 +118,26 @@ public final class ClipPictures implements RepPictures {
     StillPicture still = new StillPicture(scene, units);
     HeadBlur blur = new HeadBlur(scene);
     List<RepPicture> pictures = new ArrayList<>();
-    new FramePicker(wanted.navigableKeySet())
-        .pick(
-            clip,
-            frame -> {
-              BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
-              double timeS = frame.timeS();
-              if (face == Face.BLURRED) {
-                blur.cover(image, timeS);
-              }
-              for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
-                pictures.add(
-                    one.flag()
-                        .map(flag -> still.fault(image, timeS, one.rep(), flag))
-                        .orElseGet(
-                            () ->
-                                still.bottom(image, timeS, one.rep(), report.set().reps().size())));
-              }
-            });
+    // The rest of the clip is not read.
+    for (int left = wanted.size(); left > 0; left--) {
+      Optional<Frame> next = clip.next();
+      if (next.isEmpty()) {
+        break;
+      }
+      Frame frame = next.get();
+      BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
+      double timeS = frame.timeS();
+      if (face == Face.BLURRED) {
+        blur.cover(image, timeS);
+      }
+      for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
+        pictures.add(
+            one.flag()
+                .map(flag -> still.fault(image, timeS, one.rep(), flag))
+                .orElseGet(
+                    () -> still.bottom(image, timeS, one.rep(), report.set().reps().size())));
+      }
+    }
     // Faults of a rep come in the order of the result, which the order of frames need not be.
     pictures.sort(
         Comparator.comparingInt(RepPicture::rep)

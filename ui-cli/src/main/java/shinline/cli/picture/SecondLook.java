@@ -8,6 +8,7 @@ import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.FrameChoice;
 
 /** Opens a clip again, in the same way as when it was measured. */
 final class SecondLook {
@@ -18,12 +19,17 @@ final class SecondLook {
 
   /**
    * @param captureFps as the clip was measured with
+   * @param choice which pictures to hand out; asked anew from the first when the clip is turned
    * @return the clip, to be closed; empty when it cannot be read, or is no longer the same
    */
   static Optional<Clip> at(
-      ClipReader reader, Path file, OptionalDouble captureFps, ClipFacts facts) {
+      ClipReader reader,
+      Path file,
+      OptionalDouble captureFps,
+      ClipFacts facts,
+      FrameChoice choice) {
     ClipOptions how = new ClipOptions(captureFps, DECODE_THREADS);
-    Optional<Clip> clip = open(reader, file, how);
+    Optional<Clip> clip = open(reader, file, how, choice);
     if (clip.isEmpty() || fits(clip.get(), facts)) {
       return clip;
     }
@@ -33,7 +39,7 @@ final class SecondLook {
     if (missing == 0) {
       return Optional.empty();
     }
-    Optional<Clip> turned = open(reader, file, how.turnedMore(missing));
+    Optional<Clip> turned = open(reader, file, how.turnedMore(missing), choice);
     if (turned.isPresent() && !fits(turned.get(), facts)) {
       turned.get().close();
       return Optional.empty();
@@ -47,8 +53,9 @@ final class SecondLook {
         && clip.info().heightPx() == facts.heightPx();
   }
 
-  private static Optional<Clip> open(ClipReader reader, Path file, ClipOptions how) {
-    ClipOpening opening = reader.open(file, how);
+  private static Optional<Clip> open(
+      ClipReader reader, Path file, ClipOptions how, FrameChoice choice) {
+    ClipOpening opening = reader.open(file, how, choice);
     return opening.fold(opened -> Optional.of(opened.clip()), refused -> Optional.empty());
   }
 }

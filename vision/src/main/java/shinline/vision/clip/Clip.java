@@ -5,8 +5,9 @@ import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
  * An open clip, read once from its first picture to its last. Two readings of one file give the
- * same pictures. For one thread at a time. Memory does not grow with length. No method throws for
- * what is wrong with the file: that is told by {@link #ending()}.
+ * same pictures. Only the pictures chosen at the opening are handed out. For one thread at a time.
+ * Memory does not grow with length. No method throws for what is wrong with the file: that is told
+ * by {@link #ending()}.
  */
 public interface Clip extends AutoCloseable {
 
@@ -29,15 +30,6 @@ public interface Clip extends AutoCloseable {
    * @throws IllegalStateException when the clip is closed
    */
   Optional<Frame> nextInto(Mat image);
-
-  /**
-   * Passes over the next picture. Cheaper than {@link #next()}: it is decoded, as those after it
-   * need it, but not converted, scaled or turned.
-   *
-   * @return its place and time, or empty after the last picture
-   * @throws IllegalStateException when the clip is closed
-   */
-  Optional<FrameStamp> skip();
 
   /**
    * How the reading ended.

@@ -10,9 +10,15 @@ public interface ClipReader {
    *
    * @param file any path; whatever is wrong with it comes back as a refusal
    * @param options how to read it
+   * @param choice which pictures to hand out
    * @return the clip, or why it cannot be read and what to do; never throws for a bad file
    */
-  ClipOpening open(Path file, ClipOptions options);
+  ClipOpening open(Path file, ClipOptions options, FrameChoice choice);
+
+  /** Opens a clip for all its pictures. */
+  default ClipOpening open(Path file, ClipOptions options) {
+    return open(file, options, FrameChoice.ALL);
+  }
 
   /** The reader to use: decodes ahead of its caller on a second thread. */
   static ClipReader standard() {

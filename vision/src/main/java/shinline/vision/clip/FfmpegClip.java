@@ -1,7 +1,6 @@
 package shinline.vision.clip;
 
 import java.util.Optional;
-import java.util.function.BiFunction;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +12,7 @@ final class FfmpegClip implements Clip {
   private final FrameTally tally;
   private final double secondsPerTick;
   private final long firstTick;
+  private final FrameChoice choice;
   private final Mat ownImage = new Mat();
   private int index;
   private boolean firstWaits = true;
@@ -27,12 +27,14 @@ final class FfmpegClip implements Clip {
       PictureDecoder decoder,
       PictureConverter converter,
       FrameTally tally,
-      double secondsPerTick) {
+      double secondsPerTick,
+      FrameChoice choice) {
     this.info = info;
     this.decoder = decoder;
     this.converter = converter;
     this.tally = tally;
     this.secondsPerTick = secondsPerTick;
+    this.choice = choice;
     this.firstTick = decoder.tick();
   }
 
@@ -48,19 +50,6 @@ final class FfmpegClip implements Clip {
 
   @Override
   public Optional<Frame> nextInto(Mat image) {
-    return step(
-        (place, timeS) -> {
-          converter.convert(decoder.picture(), image);
-          return new Frame(place, timeS, image);
-        });
-  }
-
-  @Override
-  public Optional<FrameStamp> skip() {
-    return step(FrameStamp::new);
-  }
-
-  private <T> Optional<T> step(BiFunction<Integer, Double, T> use) {
     if (closed) {
       throw new IllegalStateException("the clip is closed");
     }
@@ -68,15 +57,19 @@ final class FfmpegClip implements Clip {
       return Optional.empty();
     }
     try {
-      boolean more = firstWaits || decoder.advance();
-      firstWaits = false;
-      if (!more) {
-        ending = tally.ending(info.expectedFrames(), info.expectedDurationS());
-        return Optional.empty();
+      while (firstWaits || decoder.advance()) {
+        firstWaits = false;
+        FrameStamp stamp = new FrameStamp(index, (decoder.tick() - firstTick) * secondsPerTick);
+        boolean wanted = choice.wants(stamp);
+        if (wanted) {
+          converter.convert(decoder.picture(), image);
+        }
+        index++;
+        if (wanted) {
+          return Optional.of(new Frame(stamp.index(), stamp.timeS(), image));
+        }
       }
-      T result = use.apply(index, (decoder.tick() - firstTick) * secondsPerTick);
-      index++;
-      return Optional.of(result);
+      ending = tally.ending(info.expectedFrames(), info.expectedDurationS());
     } catch (RuntimeException | OutOfMemoryError e) {
       // OpenCV and JavaCPP report a picture they cannot take, or no memory left, in this way.
       ending =
@@ -84,8 +77,8 @@ final class FfmpegClip implements Clip {
               index,
               "reading stopped at a picture that could not be converted",
               "close other programs to free memory and try again; else copy the clip again");
-      return Optional.empty();
     }
+    return Optional.empty();
   }
 
   @Override

@@ -74,14 +74,14 @@ public final class FfmpegClipReader implements ClipReader {
       "copy it again from the phone, and play it there first to see that it is whole";
 
   @Override
-  public ClipOpening open(Path file, ClipOptions options) {
+  public ClipOpening open(Path file, ClipOptions options, FrameChoice choice) {
     Optional<Refused> refusal = FileGlance.refusal(file);
     if (refusal.isPresent()) {
       return refusal.get();
     }
     try {
       QuietFfmpeg.load();
-      return openFilm(file, options);
+      return openFilm(file, options, choice);
     } catch (LinkageError e) {
       return new Refused(
           Kind.UNSUPPORTED,
@@ -93,7 +93,7 @@ public final class FfmpegClipReader implements ClipReader {
     }
   }
 
-  private static ClipOpening openFilm(Path file, ClipOptions options) {
+  private static ClipOpening openFilm(Path file, ClipOptions options, FrameChoice choice) {
     AVFormatContext format = avformat_alloc_context();
     AVDictionary limits = new AVDictionary(null);
     // A film may name other files or addresses to fetch; nothing but the file itself is opened.
@@ -113,7 +113,7 @@ public final class FfmpegClipReader implements ClipReader {
     }
     boolean handedOn = false;
     try {
-      ClipOpening opening = openStream(format, options);
+      ClipOpening opening = openStream(format, options, choice);
       handedOn = opening instanceof Opened;
       return opening;
     } finally {
@@ -123,7 +123,8 @@ public final class FfmpegClipReader implements ClipReader {
     }
   }
 
-  private static ClipOpening openStream(AVFormatContext format, ClipOptions options) {
+  private static ClipOpening openStream(
+      AVFormatContext format, ClipOptions options, FrameChoice choice) {
     avformat_find_stream_info(format, (PointerPointer<?>) null);
     int number = av_find_best_stream(format, AVMEDIA_TYPE_VIDEO, -1, -1, (AVCodec) null, 0);
     if (number < 0 || isCoverPicture(format.streams(number))) {
@@ -201,7 +202,7 @@ public final class FfmpegClipReader implements ClipReader {
             pixelAspect,
             playbackFps,
             captureFpsTag(format));
-    return start(format, number, decoder, options, info, orientation, secondsPerTick);
+    return start(format, number, decoder, options, info, orientation, secondsPerTick, choice);
   }
 
   private static ClipOpening start(
@@ -211,7 +212,8 @@ public final class FfmpegClipReader implements ClipReader {
       ClipOptions options,
       ClipInfo info,
       Orientation orientation,
-      double secondsPerTick) {
+      double secondsPerTick,
+      FrameChoice choice) {
     AVStream stream = format.streams(number);
     for (int other = 0; other < format.nb_streams(); other++) {
       if (other != number) {
@@ -235,7 +237,7 @@ public final class FfmpegClipReader implements ClipReader {
     int storedWidth = orientation.swapsSides() ? info.heightPx() : info.widthPx();
     int storedHeight = orientation.swapsSides() ? info.widthPx() : info.heightPx();
     PictureConverter converter = new PictureConverter(storedWidth, storedHeight, orientation);
-    return new Opened(new FfmpegClip(info, pictures, converter, tally, secondsPerTick));
+    return new Opened(new FfmpegClip(info, pictures, converter, tally, secondsPerTick, choice));
   }
 
   private static Refused noPicture() {

@@ -100,11 +100,6 @@ final class ReadAheadClip implements Clip {
             });
   }
 
-  @Override
-  public Optional<FrameStamp> skip() {
-    return take().map(frame -> new FrameStamp(frame.index(), frame.timeS()));
-  }
-
   private Optional<Frame> take() {
     if (closed) {
       throw new IllegalStateException("the clip is closed");

@@ -12,9 +12,9 @@ public final class ReadAheadClipReader implements ClipReader {
   }
 
   @Override
-  public ClipOpening open(Path file, ClipOptions options) {
+  public ClipOpening open(Path file, ClipOptions options, FrameChoice choice) {
     return inner
-        .open(file, options)
+        .open(file, options, choice)
         .fold(opened -> new Opened(new ReadAheadClip(opened.clip())), refused -> refused);
   }
 }

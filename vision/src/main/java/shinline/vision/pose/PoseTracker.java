@@ -21,16 +21,20 @@ public final class PoseTracker implements PoseEstimator {
   private Optional<Region> next = Optional.empty();
   private int looks;
 
-  private PoseTracker(PoseModel model, PoseOptions options) {
-    detector = PersonDetector.open(options.threads());
+  private PoseTracker(PoseModel model, PoseOptions options, PersonDetector detector) {
+    this.detector = detector;
     landmarks = new LandmarkModel(model, options.threads());
     settlingPasses = options.settlingPasses();
     passes = options.passes();
   }
 
-  /** Loads the models; close the tracker to free their memory. */
-  public static PoseTracker open(PoseModel model, PoseOptions options) {
-    return new PoseTracker(model, options);
+  /**
+   * Loads the landmark model; close the tracker to free its memory.
+   *
+   * @param detector stays the caller's to close, after the tracker
+   */
+  public static PoseTracker open(PoseModel model, PoseOptions options, PersonDetector detector) {
+    return new PoseTracker(model, options, detector);
   }
 
   @Override
@@ -88,6 +92,5 @@ public final class PoseTracker implements PoseEstimator {
   @Override
   public void close() {
     landmarks.close();
-    detector.close();
   }
 }

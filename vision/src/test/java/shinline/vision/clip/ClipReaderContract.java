@@ -13,7 +13,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Scalar;
@@ -322,7 +323,7 @@ abstract class ClipReaderContract {
         .isEqualTo(Kind.NOT_VIDEO);
     Path picture = folder.resolve("p.mp4");
     try (Mat image = TestFilm.quarters(32, 32)) {
-      Files.write(picture, FramePicture.png(image));
+      Files.write(picture, TestFilm.png(image));
     }
     assertThat(refusal(picture).reason()).contains("a picture");
     assertThat(refusal(TestFilm.fixture("sound.m4a")).kind()).isEqualTo(Kind.AUDIO_ONLY);
@@ -386,31 +387,39 @@ abstract class ClipReaderContract {
     List<byte[]> pictures = new ArrayList<>();
     try (Clip clip = clip(film)) {
       for (Optional<Frame> f = clip.next(); f.isPresent(); f = clip.next()) {
-        pictures.add(FramePicture.png(f.get().image()));
+        pictures.add(TestFilm.png(f.get().image()));
       }
     }
     return pictures;
   }
 
   @Test
-  void picksTheFramesAskedFor() throws IOException {
+  void handsOutTheFramesThatAreWanted() throws IOException {
     Path film = TestFilm.moving(folder.resolve("pick.mp4"), TestFilm.evenTimes(20));
     List<byte[]> all = pictures(film);
-    TreeSet<Integer> wanted = new TreeSet<>(List.of(0, 3, 4, 19, 25));
+    Set<Integer> wanted = Set.of(0, 3, 4, 18, 25);
+    List<FrameStamp> asked = new ArrayList<>();
     List<Integer> seen = new ArrayList<>();
-    try (Clip clip = clip(film)) {
-      var left =
-          new FramePicker(wanted)
-              .pick(
-                  clip,
-                  frame -> {
-                    seen.add(frame.index());
-                    assertThat(frame.timeS()).isCloseTo(frame.index() / 30.0, ONE_TICK);
-                    assertThat(FramePicture.png(frame.image())).isEqualTo(all.get(frame.index()));
-                  });
-      assertThat(left).containsExactly(25);
+    FrameChoice choice =
+        stamp -> {
+          asked.add(stamp);
+          return wanted.contains(stamp.index());
+        };
+    ClipOpening opening = reader().open(film, ClipOptions.defaults(), choice);
+    try (Clip clip = ((ClipOpening.Opened) opening).clip()) {
+      for (Optional<Frame> f = clip.next(); f.isPresent(); f = clip.next()) {
+        seen.add(f.get().index());
+        assertThat(f.get().timeS()).isCloseTo(f.get().index() / 30.0, ONE_TICK);
+        assertThat(TestFilm.png(f.get().image())).isEqualTo(all.get(f.get().index()));
+      }
+      // Passed over is not lost: the film was read to its end.
+      assertThat(clip.ending()).isEqualTo(new ClipEnding.Complete(20));
     }
-    assertThat(seen).containsExactly(0, 3, 4, 19);
+    assertThat(seen).containsExactly(0, 3, 4, 18);
+    assertThat(asked)
+        .extracting(FrameStamp::index)
+        .isEqualTo(IntStream.range(0, 20).boxed().toList());
+    assertThat(asked.get(7).timeS()).isCloseTo(7 / 30.0, ONE_TICK);
   }
 
   @Test
@@ -423,8 +432,8 @@ abstract class ClipReaderContract {
       clip.nextInto(first).orElseThrow();
       clip.nextInto(second).orElseThrow();
       assertThat(remaining(clip)).isEqualTo(6);
-      assertThat(FramePicture.png(first)).isEqualTo(all.get(0));
-      assertThat(FramePicture.png(second)).isEqualTo(all.get(1));
+      assertThat(TestFilm.png(first)).isEqualTo(all.get(0));
+      assertThat(TestFilm.png(second)).isEqualTo(all.get(1));
     }
   }
 

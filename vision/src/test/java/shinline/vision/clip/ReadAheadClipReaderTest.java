@@ -66,11 +66,6 @@ final class ReadAheadClipReaderTest extends ClipReaderContract {
     }
 
     @Override
-    public Optional<FrameStamp> skip() {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
     public ClipEnding ending() {
       throw new IllegalStateException();
     }

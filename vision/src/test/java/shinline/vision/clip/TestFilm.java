@@ -2,6 +2,7 @@ package shinline.vision.clip;
 
 import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUV420P;
 import static org.bytedeco.opencv.global.opencv_core.CV_8UC3;
+import static org.bytedeco.opencv.global.opencv_imgcodecs.imencode;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Random;
+import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacv.FFmpegFrameRecorder;
 import org.bytedeco.javacv.OpenCVFrameConverter;
 import org.bytedeco.opencv.opencv_core.Mat;
@@ -55,6 +57,16 @@ final class TestFilm {
       new Mat(image, new Rect(x, y, width / 4, height / 4)).put(colour);
     }
     return image;
+  }
+
+  /** A picture as bytes, without loss, to be compared. */
+  static byte[] png(Mat image) {
+    try (BytePointer bytes = new BytePointer()) {
+      imencode(".png", image, bytes);
+      byte[] copy = new byte[(int) bytes.limit()];
+      bytes.get(copy);
+      return copy;
+    }
   }
 
   static ClipWriter writer(Path file, int width, int height) {
