@@ -117,6 +117,12 @@ class SpeedBenchmark {
             system.getArch(),
             System.getProperty("java.version"),
             Math.max(0, system.getSystemLoadAverage())));
+    if (system.getSystemLoadAverage() > system.getAvailableProcessors() / 2.0) {
+      page.add("");
+      page.add(
+          "The machine was not quiet: the times of the whole check are too long, and core time is"
+              + " what to read.");
+    }
     page.add("");
     page.add(
         "Whole check: from the start of the program to its end, with page, pictures and tables."
