@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.back.BackReading;
+import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultLimits;
 import shinline.metrics.fault.RepEvidence;
@@ -74,7 +75,7 @@ final class SetMeasuring {
             vertical.sigmaDeg(),
             yawDeg,
             frameS());
-    BackReading back = BackReading.of(options.outlines(), reps, legs.facing().side());
+    BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
     EvidenceReading reading = new EvidenceReading(body, reps, back);
     List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
     List<List<FaultFinder.Fault>> faults =
@@ -225,8 +226,18 @@ final class SetMeasuring {
         warnings);
   }
 
+  /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
+  private List<TrunkOutline> squareOn() {
+    return yawDeg < SideView.LEAST_TOLD_DEG ? options.outlines() : List.of();
+  }
+
   /** No flag must not pass for a good back where nobody could see it. */
   private Optional<String> unseenBacks(BackReading back) {
+    if (yawDeg >= SideView.LEAST_TOLD_DEG) {
+      return Optional.of(
+          "the camera is too far off the side to see the outline of the back: rounding and arching"
+              + " are not judged");
+    }
     List<String> unseen = new ArrayList<>();
     for (int k = 0; k < reps.size(); k++) {
       if (back.at(reps.get(k)).isEmpty()) {

@@ -296,6 +296,22 @@ class SyntheticSetTest {
   }
 
   @Test
+  void offTheSideTheBackIsNotJudged() {
+    SplitSquat motion = SplitSquat.of(RepPlan.clean(), RepPlan.clean().with(FlagKind.BACK_ROUNDS));
+    AnalysisOptions seen = seen(BackMaker.of(motion, Side.RIGHT));
+    SetResult square = measured(TrackMaker.film(motion).track(), seen);
+    SetResult off = measured(TrackMaker.film(motion).shouldersApart(0.1).track(), seen);
+    assertThat(kinds(square.reps().get(1))).containsExactly(FlagKind.BACK_ROUNDS);
+    assertThat(off.setUp().yawDeg()).isPresent();
+    assertThat(kinds(off.reps().get(1))).doesNotContain(FlagKind.BACK_ROUNDS);
+    assertThat(off.backs()).isEmpty();
+    assertThat(off.setUp().warnings())
+        .contains(
+            "the camera is too far off the side to see the outline of the back: rounding and"
+                + " arching are not judged");
+  }
+
+  @Test
   void aBackThatWasNotSeenIsSaidNotToBeJudged() {
     SplitSquat motion = SplitSquat.clean(4);
     List<TrunkOutline> all = BackMaker.of(motion, Side.RIGHT);
