@@ -1,10 +1,12 @@
 package shinline.cli.process;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -165,6 +167,23 @@ class BadInputTest {
   void fiveFrames() throws Exception {
     Films.still(folder.resolve("five.mp4"), Films.athlete(), 5, Films.Index.LAST);
     notMeasured("five.mp4", "too-short");
+  }
+
+  /** A whole set, but filmed from straight ahead. */
+  @Test
+  void filmedFromTheFront() throws Exception {
+    try (InputStream film = BadInputTest.class.getResourceAsStream("front-view.mp4")) {
+      Files.copy(requireNonNull(film), folder.resolve("front.mp4"));
+    }
+    Ran ran = notMeasured("front.mp4", "not-side-view");
+    assertThat(ran.err()).contains("not a side view", "Film from the side");
+    try (var files = Files.list(folder)) {
+      assertThat(files.map(p -> p.getFileName().toString()))
+          .containsExactlyInAnyOrder("front.mp4", "front-shinline", "result.json", "series.csv");
+    }
+    String page = Files.readString(folder.resolve("front-shinline/report.html"));
+    assertThat(page).contains("not a side view");
+    assertThat(page.strip()).endsWith("</html>");
   }
 
   @Test
