@@ -45,6 +45,7 @@ public final class Sets {
             Optional.of(4.0),
             Optional.of(0.4567891),
             SetUp.ScaleSource.HEIGHT,
+            SetUp.CameraHold.STILL,
             List.of("the front leg is the far one, so values are less sure"));
     SetResult set =
         new SetResult(

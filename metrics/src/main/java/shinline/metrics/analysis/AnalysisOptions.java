@@ -3,6 +3,7 @@ package shinline.metrics.analysis;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.target.Target;
 
 /**
@@ -14,6 +15,7 @@ import shinline.metrics.target.Target;
  * @param givenRollDeg turn of the camera the coach states, + when the picture must be turned
  *     counter-clockwise to stand upright
  * @param backgroundRoll turn found from the background's straight lines
+ * @param hold how the camera was held; the track is steadied already when it moved
  * @param grade how good the pose model's points are
  * @param outlines the trunk's outline in some frames, in standing and at the bottoms
  */
@@ -24,13 +26,14 @@ public record AnalysisOptions(
     Optional<Double> givenRollDeg,
     Optional<BackgroundRoll> backgroundRoll,
     Target target,
+    CameraHold hold,
     PoseGrade grade,
     List<TrunkOutline> outlines) {
   public AnalysisOptions {
     outlines = List.copyOf(outlines);
   }
 
-  /** For points of the fine grade, and no outline. */
+  /** For a camera on a tripod, points of the fine grade, and no outline. */
   public AnalysisOptions(
       Optional<Double> athleteHeightM,
       Optional<Double> benchHeightM,
@@ -45,15 +48,27 @@ public record AnalysisOptions(
         givenRollDeg,
         backgroundRoll,
         target,
+        CameraHold.STILL,
         PoseGrade.FINE,
         List.of());
   }
 
   /** The same wishes with what the picture and the model add. */
   public AnalysisOptions seen(
-      Optional<BackgroundRoll> roll, PoseGrade poseGrade, List<TrunkOutline> outlines) {
+      Optional<BackgroundRoll> roll,
+      CameraHold cameraHold,
+      PoseGrade poseGrade,
+      List<TrunkOutline> outlines) {
     return new AnalysisOptions(
-        athleteHeightM, benchHeightM, disc, givenRollDeg, roll, target, poseGrade, outlines);
+        athleteHeightM,
+        benchHeightM,
+        disc,
+        givenRollDeg,
+        roll,
+        target,
+        cameraHold,
+        poseGrade,
+        outlines);
   }
 
   /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */

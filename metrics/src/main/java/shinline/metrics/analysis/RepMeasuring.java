@@ -37,6 +37,7 @@ final class RepMeasuring {
   private final Scale scale;
   private final IntervalModel intervals;
   private final double rollSigmaDeg;
+  private final CameraSway sway;
   private final double yawDeg;
   private final double frameS;
   private final Series rearKnee;
@@ -46,12 +47,14 @@ final class RepMeasuring {
       Scale scale,
       IntervalModel intervals,
       double rollSigmaDeg,
+      CameraSway sway,
       double yawDeg,
       double frameS) {
     this.body = body;
     this.scale = scale;
     this.intervals = intervals.scaledTo(scale.share());
-    this.rollSigmaDeg = rollSigmaDeg;
+    this.rollSigmaDeg = Math.hypot(rollSigmaDeg, sway.rollDeg());
+    this.sway = sway;
     this.yawDeg = yawDeg;
     this.frameS = frameS;
     rearKnee = body.rearKneeHeight();
@@ -150,7 +153,8 @@ final class RepMeasuring {
       return Reading.missing(NO_SCALE);
     }
     double perPx = cm.get() * plane;
-    return reading(measure, px.getAsDouble() * perPx, settled(window, a, b) * perPx, window, a, b);
+    double jitter = Math.hypot(settled(window, a, b), sway.px()) * perPx;
+    return reading(measure, px.getAsDouble() * perPx, jitter, window, a, b);
   }
 
   private Reading share(
@@ -161,7 +165,7 @@ final class RepMeasuring {
     return reading(
         measure,
         100 * px.getAsDouble() / whole,
-        100 * settled(window, points) / whole,
+        100 * Math.hypot(settled(window, points), sway.px()) / whole,
         window,
         points);
   }
@@ -217,14 +221,15 @@ final class RepMeasuring {
     double edge = EDGE_FRAMES * frameS;
     // Near the top and the bottom the hip moves slowly: a level that is a little off is crossed
     // sooner or later by its share of the travel over the speed there, about T·share/0.7.
-    double lowering = pm(edge, rep.tempo().loweringS());
-    double drive = pm(edge, rep.tempo().driveS());
+    double level = Math.hypot(LEVEL_SHARE, sway.px() / rep.travel());
+    double lowering = pm(edge, level, rep.tempo().loweringS());
+    double drive = pm(edge, level, rep.tempo().driveS());
     double hold =
         1.96
             * Math.sqrt(
                 2 * edge * edge
-                    + square(LEVEL_SHARE * rep.tempo().loweringS() / 0.7)
-                    + square(LEVEL_SHARE * rep.tempo().driveS() / 0.7));
+                    + square(level * rep.tempo().loweringS() / 0.7)
+                    + square(level * rep.tempo().driveS() / 0.7));
     return new TempoReading(
         Reading.of(rep.tempo().loweringS(), lowering),
         Reading.of(rep.tempo().holdS(), hold),
@@ -234,8 +239,8 @@ final class RepMeasuring {
             : Reading.missing("no rep follows"));
   }
 
-  private static double pm(double edge, double phase) {
-    return 1.96 * Math.sqrt(2 * edge * edge + 2 * square(LEVEL_SHARE * phase / 0.7));
+  private static double pm(double edge, double level, double phase) {
+    return 1.96 * Math.sqrt(2 * edge * edge + 2 * square(level * phase / 0.7));
   }
 
   private static double square(double v) {
@@ -255,6 +260,7 @@ final class RepMeasuring {
     double value = (peak ? speed.get().peak() : speed.get().mean()) * cm.get() / 100;
     double edgeShare = 2 * EDGE_FRAMES * frameS / Math.max(0.1, rep.tempo().driveS());
     double share = Math.hypot(scale.share(), Math.hypot(0.03, peak ? 0.05 : edgeShare / 1.4));
+    share = Math.hypot(share, Math.sqrt(2) * sway.px() / rep.travel());
     return Reading.of(value, Math.max(0.005, 1.96 * share * Math.abs(value)));
   }
 }

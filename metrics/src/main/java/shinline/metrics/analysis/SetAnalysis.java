@@ -126,8 +126,9 @@ public final class SetAnalysis {
           Kind.NO_REP, "no rep was found: " + why, "film the whole set, from standing to standing");
     }
     Scale scale = Scale.of(options, body);
+    CameraSway sway = CameraSway.of(options.hold(), body);
     return new AnalysisOutcome.Measured(
-        new SetMeasuring(legs, body, scale, vertical, view, yawDeg, options, reps).result());
+        new SetMeasuring(legs, body, scale, vertical, view, sway, yawDeg, options, reps).result());
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */

@@ -41,6 +41,7 @@ final class SetMeasuring {
   private final Scale scale;
   private final Vertical vertical;
   private final ViewGeometry view;
+  private final CameraSway sway;
   private final double yawDeg;
   private final AnalysisOptions options;
   private final List<Rep> reps;
@@ -51,6 +52,7 @@ final class SetMeasuring {
       Scale scale,
       Vertical vertical,
       ViewGeometry view,
+      CameraSway sway,
       double yawDeg,
       AnalysisOptions options,
       List<Rep> reps) {
@@ -59,6 +61,7 @@ final class SetMeasuring {
     this.scale = scale;
     this.vertical = vertical;
     this.view = view;
+    this.sway = sway;
     this.yawDeg = yawDeg;
     this.options = options;
     this.reps = reps;
@@ -73,6 +76,7 @@ final class SetMeasuring {
             scale,
             coarse ? IntervalModel.DEFAULT.coarser() : IntervalModel.DEFAULT,
             vertical.sigmaDeg(),
+            sway,
             yawDeg,
             frameS());
     BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
@@ -204,6 +208,11 @@ final class SetMeasuring {
               + Math.round(yawDeg)
               + "° off a true side view: angles and distances are less sure");
     }
+    if (sway.noticed()) {
+      warnings.add(
+          "the camera moved, and the background shows too little to steady the picture by: values"
+              + " are less sure; put the phone on a stand");
+    }
     if (legs.sideAgreement() < 0.75) {
       warnings.add(
           "left and right could be told apart only weakly: check that the front leg is the "
@@ -223,6 +232,7 @@ final class SetMeasuring {
         yawDeg >= SideView.LEAST_TOLD_DEG ? Optional.of(yawDeg) : Optional.empty(),
         scale.cmPerPx(),
         scale.source(),
+        options.hold(),
         warnings);
   }
 

@@ -24,6 +24,7 @@ public record SetUp(
     Optional<Double> yawDeg,
     Optional<Double> cmPerPx,
     ScaleSource scaleSource,
+    CameraHold cameraHold,
     List<String> warnings) {
   public SetUp {
     warnings = List.copyOf(warnings);
@@ -40,6 +41,16 @@ public record SetUp(
     GIVEN,
     BACKGROUND,
     NONE
+  }
+
+  /** How the camera was held. */
+  public enum CameraHold {
+    /** It stood still. */
+    STILL,
+    /** It moved, and its movement was taken out against the background. */
+    STEADIED,
+    /** The background shows too little to tell whether it moved. */
+    NOT_FOLLOWED
   }
 
   /** Where centimetres come from. */

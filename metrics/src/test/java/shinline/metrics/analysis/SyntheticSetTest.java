@@ -3,7 +3,10 @@ package shinline.metrics.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
@@ -20,6 +23,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.synthetic.BackMaker;
 import shinline.metrics.synthetic.RepPlan;
 import shinline.metrics.synthetic.SplitSquat;
@@ -28,6 +32,9 @@ import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.metrics.target.TempoTarget;
+import shinline.metrics.track.RawPoint;
+import shinline.metrics.track.RawPose;
+import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
 import shinline.metrics.track.Side;
 
@@ -63,7 +70,7 @@ class SyntheticSetTest {
 
   private static AnalysisOptions seen(List<TrunkOutline> outlines) {
     return options(Target.none(), Optional.empty())
-        .seen(Optional.empty(), AnalysisOptions.PoseGrade.FINE, outlines);
+        .seen(Optional.empty(), CameraHold.STILL, AnalysisOptions.PoseGrade.FINE, outlines);
   }
 
   private static SetResult measured(RawTrack track) {
@@ -438,5 +445,61 @@ class SyntheticSetTest {
     }
     assertThat(all).isEqualTo(210);
     assertThat(inside).isGreaterThan((int) (0.95 * all));
+  }
+
+  /**
+   * A hand's drift: 2 % of stature to and fro, slow beside a rep's phases and quick beside a set.
+   */
+  private static RawTrack swaying(RawTrack track, double px) {
+    List<RawPose> poses = new ArrayList<>();
+    for (RawPose pose : track.poses()) {
+      double dx = px * Math.sqrt(2) * Math.sin(2 * Math.PI * 0.7 * pose.timeS());
+      Map<RawPoint, RawSighting> points = new EnumMap<>(RawPoint.class);
+      pose.points()
+          .forEach((k, p) -> points.put(k, new RawSighting(p.x() + dx, p.y(), p.confidence())));
+      poses.add(new RawPose(pose.frame(), pose.timeS(), points));
+    }
+    return new RawTrack(track.widthPx(), track.heightPx(), poses);
+  }
+
+  private static SetResult held(RawTrack track, CameraHold hold) {
+    return measured(
+        track,
+        options(Target.none(), Optional.empty())
+            .seen(Optional.empty(), hold, AnalysisOptions.PoseGrade.FINE, List.of()));
+  }
+
+  private static double plusMinus(Reading reading) {
+    return reading.measured().orElseThrow().plusMinus();
+  }
+
+  @Test
+  void aCameraThatMovedAndCouldNotBeFollowedWidensEveryInterval() {
+    RawTrack track = TrackMaker.film(THREE).track();
+    SetResult sways = held(swaying(track, 8), CameraHold.NOT_FOLLOWED);
+    SetResult still = held(track, CameraHold.NOT_FOLLOWED);
+    assertThat(sways.setUp().warnings()).anyMatch(w -> w.contains("the camera moved"));
+    assertThat(sways.setUp().cameraHold()).isEqualTo(CameraHold.NOT_FOLLOWED);
+    RepResult wide = sways.reps().get(0);
+    RepResult narrow = still.reps().get(0);
+    for (Measure measure : List.of(Measure.SHIN, Measure.KNEE_PAST_TOE, Measure.HIP_TRAVEL)) {
+      assertThat(plusMinus(wide.at(measure)))
+          .as(measure.jsonName())
+          .isGreaterThan(1.1 * plusMinus(narrow.at(measure)));
+    }
+    assertThat(plusMinus(wide.tempo().hold())).isGreaterThan(plusMinus(narrow.tempo().hold()));
+    assertThat(plusMinus(wide.meanSpeed())).isGreaterThan(plusMinus(narrow.meanSpeed()));
+  }
+
+  @Test
+  void aBareWallBehindATripodChangesNothing() {
+    RawTrack track = TrackMaker.film(THREE).noise(1.5, 4).track();
+    SetResult bare = held(track, CameraHold.NOT_FOLLOWED);
+    SetResult still = held(track, CameraHold.STILL);
+    assertThat(bare.setUp().warnings()).isEqualTo(still.setUp().warnings());
+    for (int k = 0; k < still.reps().size(); k++) {
+      assertThat(bare.reps().get(k).atBottom()).isEqualTo(still.reps().get(k).atBottom());
+      assertThat(bare.reps().get(k).tempo()).isEqualTo(still.reps().get(k).tempo());
+    }
   }
 }

@@ -17,6 +17,7 @@ import shinline.cli.check.ClipReport;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.check.Progress;
 import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.result.SetUp;
 
 /**
  * Checks every clip of a folder that has its truth beside it, and scores what was told. A clip or a
@@ -89,7 +90,10 @@ public final class AccuracyRun {
     ClipReport report = check(clip, truth);
     if (report instanceof ClipReport.Measured measured) {
       scores.add(ClipScore.of(truth, measured.set()));
-      measured.footage().ifPresent(footage -> crossValidation.add(truth, footage));
+      // The truth's pixels are those of each frame, a steadied track's those of the still view.
+      if (measured.set().setUp().cameraHold() != SetUp.CameraHold.STEADIED) {
+        measured.footage().ifPresent(footage -> crossValidation.add(truth, footage));
+      }
     } else if (report instanceof ClipReport.NotMeasured not) {
       // The clip was fine, so each of its reps counts as missed.
       scores.add(ClipScore.nothing(truth, "not measured: " + not.why().reason()));

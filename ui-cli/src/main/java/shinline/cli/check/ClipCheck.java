@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import shinline.cli.crossing.CameraPath;
+import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
 import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.result.SetUp.CameraHold;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
@@ -96,6 +99,8 @@ public final class ClipCheck implements ClipChecker {
     private final List<String> warnings = new ArrayList<>();
     private Optional<BackgroundRoll> roll = Optional.empty();
     private List<TrunkOutline> outlines = List.of();
+    private CameraHold hold = CameraHold.STILL;
+    private CameraPath camera = CameraPath.still();
 
     Reading(
         Clip clip,
@@ -124,7 +129,8 @@ public final class ClipCheck implements ClipChecker {
           PoseEstimator pose =
               PoseTracker.open(model(options.model()), PoseOptions.DEFAULT, detector);
           BackWatch back = new BackWatch(info.widthPx(), info.heightPx());
-          RoomWatch room = new RoomWatch(info.expectedFrames())) {
+          RoomWatch room = new RoomWatch(info.expectedFrames());
+          CameraWatch watch = new CameraWatch()) {
         CompanyWatch company = new CompanyWatch(detector, info.expectedFrames());
         for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
           Frame frame = next.get();
@@ -132,6 +138,7 @@ public final class ClipCheck implements ClipChecker {
           crossing.add(frame.index(), frame.timeS(), sighting);
           room.look(frame.index(), frame.image(), sighting);
           back.look(frame.index(), frame.timeS(), frame.image(), sighting);
+          watch.look(frame.timeS(), frame.image(), sighting);
           OptionalInt turns = standing.look(sighting);
           if (mayTurn && turns.orElse(0) != 0) {
             return turns;
@@ -140,8 +147,10 @@ public final class ClipCheck implements ClipChecker {
           progress.frames(frame.index() + 1, info.expectedFrames());
         }
         company.warning().ifPresent(warnings::add);
-        roll = room.roll();
-        outlines = back.outlines();
+        roll = room.roll(watch.moves());
+        hold = watch.hold();
+        camera = watch.path();
+        outlines = OutlineCrossing.still(back.outlines(), camera, info.heightPx());
       }
       return OptionalInt.empty();
     }
@@ -162,6 +171,11 @@ public final class ClipCheck implements ClipChecker {
       if (times.count() == 0) {
         return new ClipReport.Unreadable(
             name, "no picture in it can be decoded", "copy it again from the phone");
+      }
+      if (hold == CameraHold.STEADIED) {
+        warnings.add(
+            "the camera was hand-held: the picture was steadied against the background, and a phone"
+                + " on a stand is still better");
       }
       damage(ending).ifPresent(w -> warnings.add(0, w));
       if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
@@ -203,11 +217,13 @@ public final class ClipCheck implements ClipChecker {
               options.model().word());
       ClipReport.Footage footage =
           new ClipReport.Footage(
-              crossing.track(), options.analysis().seen(roll, grade(options.model()), outlines));
+              crossing.track(camera),
+              options.analysis().seen(roll, hold, grade(options.model()), outlines));
       return SetAnalysis.of(footage.track(), footage.options())
           .fold(
               measured ->
-                  new ClipReport.Measured(facts, measured.set(), warnings, Optional.of(footage)),
+                  new ClipReport.Measured(
+                      facts, measured.set(), warnings, camera, Optional.of(footage)),
               not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
     }
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import shinline.cli.ExitCode;
+import shinline.cli.crossing.CameraPath;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.SetResult;
@@ -14,21 +15,29 @@ import shinline.metrics.track.RawTrack;
 public sealed interface ClipReport {
 
   /**
+   * @param set measured in the still view of {@code camera}; so are the points of its series
    * @param warnings about the clip itself, plain words, most important first
+   * @param camera leads from the still view to the pixels of a frame
    * @param footage what the set was measured from, to measure it again in another way
    */
-  record Measured(ClipFacts clip, SetResult set, List<String> warnings, Optional<Footage> footage)
+  record Measured(
+      ClipFacts clip,
+      SetResult set,
+      List<String> warnings,
+      CameraPath camera,
+      Optional<Footage> footage)
       implements ClipReport {
     public Measured {
       warnings = List.copyOf(warnings);
     }
 
+    /** Of a camera that stood still. */
     public Measured(ClipFacts clip, SetResult set, List<String> warnings) {
-      this(clip, set, warnings, Optional.empty());
+      this(clip, set, warnings, CameraPath.still(), Optional.empty());
     }
   }
 
-  /** What the pose model saw, and what was told beside it. */
+  /** What the pose model saw, in the still view of the camera, and what was told beside it. */
   record Footage(RawTrack track, AnalysisOptions options) {}
 
   /** The clip was read, but no set could be measured in it. */

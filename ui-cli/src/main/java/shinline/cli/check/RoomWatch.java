@@ -10,6 +10,7 @@ import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.BackgroundRollParameters;
 import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.RoomFrame;
+import shinline.vision.scene.Similarity;
 
 /** Keeps a few frames of the room, spread over the clip, and reads the vertical from them. */
 final class RoomWatch implements AutoCloseable {
@@ -18,9 +19,13 @@ final class RoomWatch implements AutoCloseable {
   /** Between looks when the clip does not promise a length. */
   private static final int FRAMES_BETWEEN = 60;
 
-  private final List<RoomFrame> frames = new ArrayList<>();
+  private final List<Kept> kept = new ArrayList<>();
   private final int every;
   private int nextIndex;
+  private int looks;
+
+  /** A frame and the number of its look, by which the camera's move is told. */
+  private record Kept(int look, Mat picture, Optional<PersonBox> athlete) {}
 
   /**
    * @param expectedFrames frames the clip promises; 0 when it does not say
@@ -29,24 +34,33 @@ final class RoomWatch implements AutoCloseable {
     every = expectedFrames > 0 ? Math.max(1, expectedFrames / (LOOKS + 1)) : FRAMES_BETWEEN;
   }
 
-  /** Takes a copy of the picture when its turn has come. */
+  /** Told of every look; takes a copy of the picture when its turn has come. */
   void look(int index, Mat bgrUpright, PoseSighting sighting) {
-    if (index < nextIndex || frames.size() >= LOOKS) {
+    int look = looks++;
+    if (index < nextIndex || kept.size() >= LOOKS) {
       return;
     }
     nextIndex = index + every;
-    frames.add(new RoomFrame(bgrUpright.clone(), box(sighting)));
+    kept.add(new Kept(look, bgrUpright.clone(), box(sighting)));
   }
 
   private static Optional<PersonBox> box(PoseSighting sighting) {
     return sighting.fold(found -> Optional.of(PoseShape.box(found)), nobody -> Optional.empty());
   }
 
-  /** The camera's roll, when the room tells it. */
-  Optional<BackgroundRoll> roll() {
-    if (frames.isEmpty()) {
+  /**
+   * The camera's roll, when the room tells it.
+   *
+   * @param moves one a look: brings a point of its frame to the still view, whose roll is told
+   */
+  Optional<BackgroundRoll> roll(List<Similarity> moves) {
+    if (kept.isEmpty()) {
       return Optional.empty();
     }
+    List<RoomFrame> frames =
+        kept.stream()
+            .map(k -> new RoomFrame(k.picture(), k.athlete(), moves.get(k.look())))
+            .toList();
     return new shinline.vision.scene.BackgroundRoll(BackgroundRollParameters.defaults())
         .estimate(frames)
         .fold(
@@ -56,6 +70,6 @@ final class RoomWatch implements AutoCloseable {
 
   @Override
   public void close() {
-    frames.forEach(f -> f.picture().close());
+    kept.forEach(k -> k.picture().close());
   }
 }

@@ -252,7 +252,10 @@ public final class CheckCommand implements Callable<Integer> {
           file.write(w -> ResultJson.write(measured, images, w));
         }
         for (WholeFile file : plan.series(clip)) {
-          file.write(w -> SeriesCsv.write(measured.set().series(), measured.clip().heightPx(), w));
+          file.write(
+              w ->
+                  SeriesCsv.write(
+                      measured.set().series(), measured.clip().heightPx(), measured.camera(), w));
         }
         for (WholeFile file : plan.reps(clip)) {
           file.write(w -> RepCsv.write(measured, w));

@@ -1,8 +1,10 @@
 package shinline.cli.crossing;
 
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.geometry.Point;
 import shinline.vision.pose.BodyLandmark;
@@ -80,6 +82,32 @@ public final class OutlineCrossing {
         upward(trunk.hipX + trunk.toX, trunk.hipY + trunk.toY),
         edge(trunk, arms, mask, left),
         edge(trunk, arms, mask, -left));
+  }
+
+  /**
+   * The same outlines in the still view of the camera.
+   *
+   * @param outlines each in pixels of its own frame
+   * @param heightPx height of the upright picture
+   */
+  public static List<TrunkOutline> still(
+      List<TrunkOutline> outlines, CameraPath camera, int heightPx) {
+    return outlines.stream().map(o -> still(o, camera, heightPx)).toList();
+  }
+
+  private static TrunkOutline still(TrunkOutline outline, CameraPath camera, int heightPx) {
+    UnaryOperator<Point> move =
+        p -> {
+          Point2D at = camera.inStillView(outline.timeS(), p.x(), heightPx - 1 - p.y());
+          return new Point(at.getX(), heightPx - 1 - at.getY());
+        };
+    return new TrunkOutline(
+        outline.frame(),
+        outline.timeS(),
+        move.apply(outline.hip()),
+        move.apply(outline.shoulder()),
+        outline.left().stream().map(p -> p.map(move)).toList(),
+        outline.right().stream().map(p -> p.map(move)).toList());
   }
 
   /** The line from hip to shoulder in the picture, y down. */

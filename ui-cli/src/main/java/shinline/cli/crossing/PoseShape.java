@@ -1,5 +1,8 @@
 package shinline.cli.crossing;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
@@ -10,24 +13,75 @@ public final class PoseShape {
   /** Landmarks are joints: hands, hair and shoes reach farther, share of the body's box. */
   private static final double MARGIN = 0.12;
 
+  /** Half a head, a hand's load, a shoe around their landmarks: share of the body's longer side. */
+  private static final double PART_MARGIN = 0.07;
+
+  private static final Set<BodyLandmark> WHOLE = EnumSet.allOf(BodyLandmark.class);
+
+  private static final List<Set<BodyLandmark>> PARTS =
+      List.of(
+          EnumSet.range(BodyLandmark.NOSE, BodyLandmark.RIGHT_SHOULDER),
+          EnumSet.of(
+              BodyLandmark.LEFT_SHOULDER,
+              BodyLandmark.RIGHT_SHOULDER,
+              BodyLandmark.LEFT_HIP,
+              BodyLandmark.RIGHT_HIP),
+          EnumSet.range(BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_THUMB),
+          EnumSet.of(BodyLandmark.LEFT_HIP, BodyLandmark.LEFT_KNEE),
+          EnumSet.of(BodyLandmark.RIGHT_HIP, BodyLandmark.RIGHT_KNEE),
+          EnumSet.of(
+              BodyLandmark.LEFT_KNEE,
+              BodyLandmark.LEFT_ANKLE,
+              BodyLandmark.LEFT_HEEL,
+              BodyLandmark.LEFT_FOOT_INDEX),
+          EnumSet.of(
+              BodyLandmark.RIGHT_KNEE,
+              BodyLandmark.RIGHT_ANKLE,
+              BodyLandmark.RIGHT_HEEL,
+              BodyLandmark.RIGHT_FOOT_INDEX));
+
   private PoseShape() {}
 
   /** The rectangle that holds the whole body, with a margin. */
   public static PersonBox box(PoseSighting.Found found) {
-    double left = Double.POSITIVE_INFINITY;
-    double top = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double bottom = Double.NEGATIVE_INFINITY;
-    for (BodyLandmark landmark : BodyLandmark.values()) {
-      Keypoint k = found.at(landmark);
-      left = Math.min(left, k.x());
-      right = Math.max(right, k.x());
-      top = Math.min(top, k.y());
-      bottom = Math.max(bottom, k.y());
+    Extent whole = Extent.of(found, WHOLE);
+    return whole.grown(MARGIN * whole.longerSide());
+  }
+
+  /**
+   * A rectangle for each part of the body, with a margin: much smaller together than the one around
+   * all, in which a split stance hides most of the room behind it.
+   */
+  public static List<PersonBox> parts(PoseSighting.Found found) {
+    double margin = PART_MARGIN * Extent.of(found, WHOLE).longerSide();
+    return PARTS.stream().map(part -> Extent.of(found, part).grown(margin)).toList();
+  }
+
+  /** The smallest rectangle around some landmarks, pixels. */
+  private record Extent(double left, double top, double right, double bottom) {
+    static Extent of(PoseSighting.Found found, Set<BodyLandmark> landmarks) {
+      double left = Double.POSITIVE_INFINITY;
+      double top = Double.POSITIVE_INFINITY;
+      double right = Double.NEGATIVE_INFINITY;
+      double bottom = Double.NEGATIVE_INFINITY;
+      for (BodyLandmark landmark : landmarks) {
+        Keypoint k = found.at(landmark);
+        left = Math.min(left, k.x());
+        right = Math.max(right, k.x());
+        top = Math.min(top, k.y());
+        bottom = Math.max(bottom, k.y());
+      }
+      return new Extent(left, top, right, bottom);
     }
-    double margin = MARGIN * Math.max(1, Math.max(right - left, bottom - top));
-    return new PersonBox(
-        left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin);
+
+    double longerSide() {
+      return Math.max(1, Math.max(right - left, bottom - top));
+    }
+
+    PersonBox grown(double margin) {
+      return new PersonBox(
+          left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin);
+    }
   }
 
   /**

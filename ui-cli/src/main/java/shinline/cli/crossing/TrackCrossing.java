@@ -11,6 +11,7 @@ import shinline.metrics.track.RawTrack;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
+import shinline.vision.scene.Similarity;
 
 /**
  * Turns the pose model's keypoints into metrics' raw track: pixels with y down become pixels with y
@@ -44,9 +45,36 @@ public final class TrackCrossing {
     poses.add(new RawPose(frame, timeS, points));
   }
 
-  /** Everything added so far. */
-  public RawTrack track() {
-    return new RawTrack(widthPx, heightPx, poses);
+  /**
+   * Everything added so far, in the still view of the camera.
+   *
+   * @param camera how it moved, one look for each pose added
+   */
+  public RawTrack track(CameraPath camera) {
+    List<RawPose> still = new ArrayList<>();
+    for (int look = 0; look < poses.size(); look++) {
+      still.add(moved(poses.get(look), camera.toStill(look)));
+    }
+    return new RawTrack(widthPx, heightPx, still);
+  }
+
+  private RawPose moved(RawPose pose, Similarity move) {
+    if (move.equals(Similarity.IDENTITY)) {
+      return pose;
+    }
+    Map<RawPoint, RawSighting> points = new EnumMap<>(RawPoint.class);
+    pose.points()
+        .forEach(
+            (point, seen) -> {
+              double down = heightPx - 1 - seen.y();
+              points.put(
+                  point,
+                  new RawSighting(
+                      move.x(seen.x(), down),
+                      heightPx - 1 - move.y(seen.x(), down),
+                      seen.confidence()));
+            });
+    return new RawPose(pose.frame(), pose.timeS(), points);
   }
 
   private Map<RawPoint, RawSighting> points(Map<BodyLandmark, Keypoint> keypoints) {

@@ -131,6 +131,9 @@ public final class ResultJson {
     optional("yawDeg", setUp.yawDeg(), PLACES);
     optional("scaleCmPerPx", setUp.cmPerPx(), SCALE_PLACES);
     word("scaleSource", setUp.scaleSource());
+    if (setUp.cameraHold() != SetUp.CameraHold.STILL) {
+      word("cameraMotion", setUp.cameraHold());
+    }
     out.writeStringField("poseModel", clip.poseModel());
     strings("warnings", Stream.concat(setUp.warnings().stream(), clipWarnings.stream()).toList());
     out.writeEndObject();

@@ -1,11 +1,13 @@
 package shinline.cli.format;
 
+import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import shinline.cli.crossing.CameraPath;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.track.BodyPoint;
@@ -39,8 +41,10 @@ public final class SeriesCsv {
 
   /**
    * @param heightPx height of the upright picture, which turns y up into y down
+   * @param camera leads from the view measured in to the frame of each row
    */
-  public static void write(SeriesTable series, int heightPx, Writer out) throws IOException {
+  public static void write(SeriesTable series, int heightPx, CameraPath camera, Writer out)
+      throws IOException {
     header(out);
     for (int row = 0; row < series.rows(); row++) {
       List<String> cells = new ArrayList<>();
@@ -50,10 +54,17 @@ public final class SeriesCsv {
       }
       cells.add(Integer.toString(series.frame(row)));
       for (BodyPoint point : BodyPoint.values()) {
+        OptionalDouble x = series.x(point, row);
         OptionalDouble up = series.y(point, row);
-        cells.add(cell(series.x(point, row), PIXEL_PLACES));
-        cells.add(
-            up.isPresent() ? Decimals.fixed(heightPx - 1 - up.getAsDouble(), PIXEL_PLACES) : "");
+        if (x.isPresent() && up.isPresent()) {
+          Point2D at =
+              camera.inFrame(series.timeS(row), x.getAsDouble(), heightPx - 1 - up.getAsDouble());
+          cells.add(Decimals.fixed(at.getX(), PIXEL_PLACES));
+          cells.add(Decimals.fixed(at.getY(), PIXEL_PLACES));
+        } else {
+          cells.add("");
+          cells.add("");
+        }
         cells.add(cell(series.confidence(point, row), VALUE_PLACES));
       }
       out.write(String.join(",", cells) + LINE_END);

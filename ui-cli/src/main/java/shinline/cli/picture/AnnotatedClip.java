@@ -5,6 +5,7 @@ import static org.bytedeco.opencv.global.opencv_core.CV_8UC3;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -68,7 +69,7 @@ public final class AnnotatedClip {
     this.units = units;
     int w = report.clip().widthPx();
     int h = report.clip().heightPx();
-    scene = new SetScene(report.set(), w, h);
+    scene = new SetScene(report);
     blur = face == Face.BLURRED ? Optional.of(new HeadBlur(scene)) : Optional.empty();
     whole = new Crop(new Rectangle(w, h), Math.min(1, LONGEST_SIDE_PX / (double) Math.max(w, h)));
     free =
@@ -157,7 +158,9 @@ public final class AnnotatedClip {
       Rectangle all = new Rectangle(drawn.getWidth(), drawn.getHeight());
       double stature = scene.staturePx().orElse(scene.heightPx() / 2.0) * whole.scale();
       Ink ink = new Ink(g, Math.max(THINNEST_PX, LINE_OF_STATURE * stature), all);
-      FrameArtist artist = new FrameArtist(scene, units, whole.transform(0));
+      AffineTransform toPicture = whole.transform(0);
+      toPicture.concatenate(scene.toFrame(timeS));
+      FrameArtist artist = new FrameArtist(scene, units, toPicture);
       artist.lines(ink, timeS);
       Ink plate = new Ink(g, PLATE_UNIT * (all.width + all.height) / 2, all);
       plates(plate, all, timeS, artist.liveWords(timeS));

@@ -114,7 +114,7 @@ public final class ClipPictures implements RepPictures {
       Units units,
       Face face,
       TreeMap<Integer, List<Wanted>> wanted) {
-    SetScene scene = new SetScene(report.set(), report.clip().widthPx(), report.clip().heightPx());
+    SetScene scene = new SetScene(report);
     StillPicture still = new StillPicture(scene, units);
     HeadBlur blur = new HeadBlur(scene);
     List<RepPicture> pictures = new ArrayList<>();

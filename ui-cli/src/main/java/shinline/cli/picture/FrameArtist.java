@@ -32,7 +32,7 @@ final class FrameArtist {
   private final AffineTransform toPicture;
 
   /**
-   * @param toPicture from pixels of the clip's upright picture to those of the picture drawn on
+   * @param toPicture from the scene to pixels of the picture drawn on
    */
   FrameArtist(SetScene scene, Units units, AffineTransform toPicture) {
     this.scene = scene;

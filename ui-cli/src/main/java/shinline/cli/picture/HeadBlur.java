@@ -68,8 +68,13 @@ final class HeadBlur {
     double share = span <= 0 ? 0 : Math.max(0, Math.min(1, (timeS - last.timeS()) / span));
     double away = Math.min(Math.abs(timeS - last.timeS()), Math.abs(timeS - next.timeS()));
     double radius = (RADIUS + GROWTH * away) * staturePx;
-    double x = (1 - share) * last.centre().getX() + share * next.centre().getX();
-    double y = (1 - share) * last.centre().getY() + share * next.centre().getY();
+    Point2D still =
+        new Point2D.Double(
+            (1 - share) * last.centre().getX() + share * next.centre().getX(),
+            (1 - share) * last.centre().getY() + share * next.centre().getY());
+    Point2D shown = scene.toFrame(timeS).transform(still, null);
+    double x = shown.getX();
+    double y = shown.getY();
     tile(
         upright,
         new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius),

@@ -1,6 +1,8 @@
 package shinline.cli.picture;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.result.SeriesTable.Column;
@@ -9,7 +11,7 @@ import shinline.metrics.track.BodyPoint;
 /**
  * The athlete at one instant, as it is to be drawn: only what was seen.
  *
- * @param points pixels of the upright picture, y down
+ * @param points pixels, y down, of the view it is asked for
  * @param numbers each in the unit its column's name ends with
  */
 record PoseAt(Map<BodyPoint, Point2D> points, Map<Column, Double> numbers) {
@@ -24,6 +26,16 @@ record PoseAt(Map<BodyPoint, Point2D> points, Map<Column, Double> numbers) {
 
   Optional<Double> number(Column column) {
     return Optional.ofNullable(numbers.get(column));
+  }
+
+  /** The same pose with every point moved. */
+  PoseAt moved(AffineTransform move) {
+    if (move.isIdentity()) {
+      return this;
+    }
+    Map<BodyPoint, Point2D> there = new EnumMap<>(BodyPoint.class);
+    points.forEach((name, place) -> there.put(name, move.transform(place, null)));
+    return new PoseAt(there, numbers);
   }
 
   Optional<Point2D> midHip() {

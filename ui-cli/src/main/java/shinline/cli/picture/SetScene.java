@@ -1,5 +1,6 @@
 package shinline.cli.picture;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -8,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.cli.check.ClipReport;
+import shinline.cli.crossing.CameraPath;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
@@ -16,7 +19,10 @@ import shinline.metrics.result.Verdict;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
 
-/** A measured set as something to draw: where everything is in the picture at any instant. */
+/**
+ * A measured set as something to draw: where everything is at any instant, in the still view of the
+ * camera. {@link #toFrame} leads from there into the picture of an instant.
+ */
 final class SetScene {
   /** Hip to shoulder, share of stature (Drillis and Contini 1966: 0.818 less 0.530). */
   private static final double TRUNK_SHARE = 0.288;
@@ -28,19 +34,17 @@ final class SetScene {
   private final PoseTimeline timeline;
   private final int widthPx;
   private final int heightPx;
+  private final CameraPath camera;
   private final OptionalDouble staturePx;
 
   /** Looked up at every frame of an annotated clip. */
   private final Map<Integer, Optional<FootPrint>> footPrints = new HashMap<>();
 
-  /**
-   * @param widthPx width of the upright picture
-   * @param heightPx height of the upright picture
-   */
-  SetScene(SetResult set, int widthPx, int heightPx) {
-    this.set = set;
-    this.widthPx = widthPx;
-    this.heightPx = heightPx;
+  SetScene(ClipReport.Measured report) {
+    set = report.set();
+    widthPx = report.clip().widthPx();
+    heightPx = report.clip().heightPx();
+    camera = report.camera();
     timeline = new PoseTimeline(set.series(), heightPx);
     List<Double> trunks = new ArrayList<>();
     for (int row = 0; row < set.series().rows(); row++) {
@@ -80,6 +84,16 @@ final class SetScene {
   /** Metrics' pixels count up, the picture's down. */
   Point2D pixel(Point point) {
     return new Point2D.Double(point.x(), heightPx - 1 - point.y());
+  }
+
+  /** From places of this scene to pixels of the upright picture of an instant. */
+  AffineTransform toFrame(double timeS) {
+    return camera.toFrame(timeS);
+  }
+
+  /** The athlete where the picture of that very instant shows it. */
+  PoseAt poseInFrame(double timeS) {
+    return pose(timeS).moved(toFrame(timeS));
   }
 
   /** +1 when the athlete faces the right side of the picture, else -1. */

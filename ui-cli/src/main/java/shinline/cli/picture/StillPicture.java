@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -95,7 +96,7 @@ final class StillPicture {
 
   private BufferedImage compose(
       BufferedImage frame, double timeS, String title, String small, Drawing drawing) {
-    Crop crop = Crop.around(scene, scene.pose(timeS));
+    Crop crop = Crop.around(scene, scene.poseInFrame(timeS));
     int w = crop.widthPx();
     int h = crop.heightPx();
     double unit = Math.max(2, LINE_SHARE * (w + h) / 2);
@@ -106,7 +107,9 @@ final class StillPicture {
       crop.paint(g, frame, band);
       g.setClip(0, band, w, h);
       Ink ink = new Ink(g, unit, new Rectangle(0, band, w, h));
-      drawing.draw(new FrameArtist(scene, units, crop.transform(band)), ink);
+      AffineTransform toPicture = crop.transform(band);
+      toPicture.concatenate(scene.toFrame(timeS));
+      drawing.draw(new FrameArtist(scene, units, toPicture), ink);
       g.setClip(null);
       g.setColor(BAND);
       g.fillRect(0, 0, w, band);

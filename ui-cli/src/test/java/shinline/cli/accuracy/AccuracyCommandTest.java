@@ -134,6 +134,7 @@ class AccuracyCommandTest {
             was.yawDeg(),
             was.cmPerPx(),
             was.scaleSource(),
+            was.cameraHold(),
             List.of());
     return new ClipReport.Measured(
         any.clip(),

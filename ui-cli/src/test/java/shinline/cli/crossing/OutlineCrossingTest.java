@@ -3,6 +3,8 @@ package shinline.cli.crossing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PersonMask;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.Region;
+import shinline.vision.scene.Similarity;
 
 /** Edges read off masks that are drawn, so that every edge is known. */
 class OutlineCrossingTest {
@@ -167,5 +170,23 @@ class OutlineCrossingTest {
         new OutlineCrossing((int) HIP_X + 20, HEIGHT).outline(0, 0, body.pose(0.5, 0), body.mask());
     assertThat(cut.right()).allMatch(Optional::isEmpty);
     assertThat(cut.left()).allMatch(Optional::isPresent);
+  }
+
+  @Test
+  void ofAHandHeldClipTheOutlineMovesToTheStillViewAsAWhole() {
+    Similarity move = new Similarity(0.99, 0.05, 7, -3);
+    CameraPath camera = CameraPath.of(List.of(1.0), List.of(move));
+    List<Optional<Point>> edge =
+        new ArrayList<>(Collections.nCopies(TrunkOutline.PLACES, Optional.empty()));
+    edge.set(4, Optional.of(new Point(200, HEIGHT - 1 - 150.0)));
+    TrunkOutline seen =
+        new TrunkOutline(30, 1, new Point(210, 200), new Point(215, 300), edge, edge);
+    TrunkOutline still = OutlineCrossing.still(List.of(seen), camera, HEIGHT).get(0);
+    Point moved = still.left().get(4).orElseThrow();
+    assertThat(moved.x()).isCloseTo(move.x(200, 150), within(1e-9));
+    assertThat(HEIGHT - 1 - moved.y()).isCloseTo(move.y(200, 150), within(1e-9));
+    assertThat(still.right().get(3)).isEmpty();
+    assertThat(OutlineCrossing.still(List.of(seen), CameraPath.still(), HEIGHT))
+        .containsExactly(seen);
   }
 }

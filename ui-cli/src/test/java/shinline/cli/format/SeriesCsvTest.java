@@ -8,12 +8,18 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
+import shinline.cli.crossing.CameraPath;
 import shinline.metrics.result.SeriesTable;
+import shinline.vision.scene.Similarity;
 
 class SeriesCsvTest {
   private static List<String[]> rows() throws IOException {
+    return rows(CameraPath.still());
+  }
+
+  private static List<String[]> rows(CameraPath camera) throws IOException {
     StringWriter out = new StringWriter();
-    SeriesCsv.write(Sets.measured("x.mp4").set().series(), 540, out);
+    SeriesCsv.write(Sets.measured("x.mp4").set().series(), 540, camera, out);
     return Arrays.stream(out.toString().split("\r\n")).map(l -> l.split(",", -1)).toList();
   }
 
@@ -35,6 +41,18 @@ class SeriesCsvTest {
     // 39 above the bottom row of 540 is row 540 - 1 - 39 from the top.
     assertThat(first[head.indexOf("frontKneeY")]).isEqualTo("500.00");
     assertThat(first[head.indexOf("frontKneeConfidence")]).isEqualTo("0.988");
+  }
+
+  @Test
+  void pointsOfAHandHeldClipArePixelsOfTheirOwnFrame() throws IOException {
+    // The first frame lies 12 px to the left of and 5 px above the still view.
+    CameraPath camera =
+        CameraPath.of(
+            List.of(0.0, 10.0), List.of(new Similarity(1, 0, 12, 5), Similarity.IDENTITY));
+    List<String> head = List.of(rows(camera).get(0));
+    String[] first = rows(camera).get(1);
+    assertThat(first[head.indexOf("frontKneeX")]).isEqualTo("88.50");
+    assertThat(first[head.indexOf("frontKneeY")]).isEqualTo("495.00");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import shinline.cli.check.ClipReport;
 import shinline.cli.text.Units;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.geometry.Point;
@@ -24,8 +25,7 @@ import shinline.metrics.track.BodyPoint;
 class FrameArtistTest {
   private static final double INSTANT_S = 0.55;
 
-  private final SetScene scene =
-      new SetScene(StandingSet.measured().set(), StandingSet.WIDTH, StandingSet.HEIGHT);
+  private final SetScene scene = new SetScene(StandingSet.measured());
 
   @Test
   void linesLieOnTheirPoints() {
@@ -102,20 +102,22 @@ class FrameArtistTest {
   void aBackIsDrawnAgainstTheAthletesOwnStanding() {
     List<Point> now = List.of(up(200, 300), up(170, 250), up(200, 200));
     List<Point> standing = List.of(up(200, 300), up(200, 250), up(200, 200));
-    SetResult plain = StandingSet.measured().set();
+    ClipReport.Measured report = StandingSet.measured();
+    SetResult plain = report.set();
     SetScene rounded =
         new SetScene(
-            new SetResult(
-                plain.setUp(),
-                plain.target(),
-                plain.reps(),
-                plain.trend(),
-                plain.fading(),
-                plain.summary(),
-                plain.series(),
-                Map.of(1, new BackLine(now, standing))),
-            StandingSet.WIDTH,
-            StandingSet.HEIGHT);
+            new ClipReport.Measured(
+                report.clip(),
+                new SetResult(
+                    plain.setUp(),
+                    plain.target(),
+                    plain.reps(),
+                    plain.trend(),
+                    plain.fading(),
+                    plain.summary(),
+                    plain.series(),
+                    Map.of(1, new BackLine(now, standing))),
+                report.warnings()));
     BufferedImage image = blank(1);
     Graphics2D g = image.createGraphics();
     Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
@@ -138,9 +140,7 @@ class FrameArtistTest {
 
   @Test
   void whatWasNotSeenIsNotDrawn() {
-    SetScene hips =
-        new SetScene(
-            StandingSet.measured(BodyPoint.FRONT_HIP).set(), StandingSet.WIDTH, StandingSet.HEIGHT);
+    SetScene hips = new SetScene(StandingSet.measured(BodyPoint.FRONT_HIP));
     BufferedImage image = blank(1);
     Graphics2D g = image.createGraphics();
     Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));

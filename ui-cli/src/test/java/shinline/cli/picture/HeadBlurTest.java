@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import shinline.cli.check.ClipReport;
+import shinline.cli.crossing.CameraPath;
 import shinline.metrics.track.BodyPoint;
+import shinline.vision.scene.Similarity;
 
 class HeadBlurTest {
   private static final int EAR_X = 320;
@@ -31,6 +36,22 @@ class HeadBlurTest {
   }
 
   @Test
+  void inAHandHeldClipTheHeadIsWhereItsOwnFrameShowsIt() {
+    BufferedImage image = NoiseFilm.picture();
+    double before = roughness(image, EAR_X - 100, EAR_Y + 60);
+    double stillBefore = roughness(image, EAR_X + 30, EAR_Y);
+    ClipReport.Measured still = StandingSet.measured();
+    CameraPath camera = CameraPath.of(List.of(0.5), List.of(new Similarity(1, 0, 100, -60)));
+    new HeadBlur(
+            new SetScene(
+                new ClipReport.Measured(
+                    still.clip(), still.set(), still.warnings(), camera, Optional.empty())))
+        .cover(image, 0.5);
+    assertThat(roughness(image, EAR_X - 100, EAR_Y + 60)).isLessThan(0.2 * before);
+    assertThat(roughness(image, EAR_X + 30, EAR_Y)).isEqualTo(stillBefore);
+  }
+
+  @Test
   void longAfterTheLastLookMoreIsCovered() {
     BufferedImage soon = NoiseFilm.picture();
     BufferedImage late = NoiseFilm.picture();
@@ -53,8 +74,7 @@ class HeadBlurTest {
   }
 
   private static HeadBlur blur(BodyPoint... seen) {
-    return new HeadBlur(
-        new SetScene(StandingSet.measured(seen).set(), StandingSet.WIDTH, StandingSet.HEIGHT));
+    return new HeadBlur(new SetScene(StandingSet.measured(seen)));
   }
 
   /** Variance of brightness in a square about a place. */

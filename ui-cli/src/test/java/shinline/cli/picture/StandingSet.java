@@ -117,6 +117,7 @@ final class StandingSet {
                 Optional.empty(),
                 Optional.of(0.4),
                 SetUp.ScaleSource.HEIGHT,
+                SetUp.CameraHold.STILL,
                 List.of()),
             Target.none(),
             List.of(rep),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import shinline.cli.check.ClipReport;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
@@ -28,7 +29,10 @@ class TrunkChangeTest {
 
   private final RepResult first = rep(1, 0, FIRST_DEG);
   private final RepResult second = rep(2, 4, SECOND_DEG);
-  private final SetScene scene = new SetScene(set(List.of(first, second)), 640, 480);
+  private final SetScene scene =
+      new SetScene(
+          new ClipReport.Measured(
+              StandingSet.measured().clip(), set(List.of(first, second)), List.of()));
 
   /**
    * Lowering from the first second of the rep to the second, drive from the third to the fourth.

@@ -16,6 +16,7 @@ import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ClipReport;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.check.Progress;
+import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
@@ -141,7 +142,7 @@ final class SpeedProbe {
       }
       tell("poseS", poseS);
       double analysis = threadS();
-      SetAnalysis.of(crossing.track(), options().analysis());
+      SetAnalysis.of(crossing.track(CameraPath.still()), options().analysis());
       tell("analysisS", threadS() - analysis);
     }
     ClipReport report = new ClipCheck().check(file, options(), Progress.silent());

@@ -32,8 +32,8 @@ public final class BackgroundRoll {
   /**
    * Estimates the roll the frames have in common.
    *
-   * @param frames 1 or more pictures of one camera position, spread over the clip; 5 to 9 do well.
-   *     All of one size. For a hand-held clip, take frames moved onto one reference first.
+   * @param frames 1 or more pictures of one room, spread over the clip; 5 to 9 do well. All of one
+   *     size. Of a hand-held camera the answer holds for the common view.
    * @throws IllegalArgumentException when there is no frame or sizes differ
    */
   public UprightEstimate estimate(List<RoomFrame> frames) {

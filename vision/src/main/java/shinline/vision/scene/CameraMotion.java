@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Size;
 
 /**
- * Follows the room through a clip, frame by frame, against the first frame.
+ * Follows the room through a clip, frame by frame.
  *
- * <p>Corners of the background (the athlete's box is left out) are followed from a key frame into
+ * <p>Corners of the background (the athlete's body is left out) are followed from a key frame into
  * every frame by pyramidal Lucas-Kanade (Bouguet 2001) and a similarity is fitted by RANSAC with a
  * fixed seed. Every frame is compared with the key frame, not with its neighbour, so that errors do
  * not add up; a new key frame is taken only when too little of the old one is left in view.
@@ -39,10 +41,11 @@ public final class CameraMotion implements AutoCloseable {
    * Compares the next frame with the reference (the first frame that shows enough of the room).
    *
    * @param frame upright, 8-bit BGR or grey; stays the caller's; all frames of one size
-   * @param athlete where the athlete is in this frame, if known
+   * @param athlete where the athlete is in this frame: one box, or better one for each part of the
+   *     body, which leaves more of the room; none when unknown
    * @throws IllegalArgumentException when the size changes
    */
-  public FrameMotion add(Mat frame, Optional<PersonBox> athlete) {
+  public FrameMotion add(Mat frame, List<PersonBox> athlete) {
     if (cols == 0) {
       cols = frame.cols();
       rows = frame.rows();
@@ -51,14 +54,15 @@ public final class CameraMotion implements AutoCloseable {
           "frame is " + frame.cols() + "x" + frame.rows() + ", the first was " + cols + "x" + rows);
     }
     shrink(frame);
-    Optional<PersonBox> box = athlete.map(b -> b.scaled((double) small.cols() / cols));
-    FrameMotion motion = key.isEmpty() ? anchorFirst(box) : follow(key.get(), box);
+    double factor = (double) small.cols() / cols;
+    List<PersonBox> body = athlete.stream().map(b -> b.scaled(factor)).toList();
+    FrameMotion motion = key.isEmpty() ? anchorFirst(body) : follow(key.get(), body);
     motions.add(motion);
     return motion;
   }
 
-  private FrameMotion anchorFirst(Optional<PersonBox> box) {
-    KeyFrame candidate = KeyFrame.of(small, box, parameters);
+  private FrameMotion anchorFirst(List<PersonBox> body) {
+    KeyFrame candidate = KeyFrame.of(small, body, parameters);
     if (candidate.size() < parameters.fewestPoints()) {
       candidate.close();
       return new FrameMotion.Lost(
@@ -68,8 +72,8 @@ public final class CameraMotion implements AutoCloseable {
     return new FrameMotion.Followed(Similarity.IDENTITY, candidate.size());
   }
 
-  private FrameMotion follow(KeyFrame from, Optional<PersonBox> box) {
-    Optional<KeyFrame.Match> match = from.match(small, box, last, parameters);
+  private FrameMotion follow(KeyFrame from, List<PersonBox> body) {
+    Optional<KeyFrame.Match> match = from.match(small, body, last, parameters);
     if (match.isEmpty()) {
       return new FrameMotion.Lost("too few background points agree on one camera move");
     }
@@ -77,15 +81,15 @@ public final class CameraMotion implements AutoCloseable {
     last = toKey;
     Similarity toReference = keyToReference.after(toKey);
     if (match.get().points() < parameters.anchorShare() * from.size()) {
-      anchorAgain(from, box, toReference);
+      anchorAgain(from, body, toReference);
     }
     return new FrameMotion.Followed(
         toReference.enlarged((double) cols / small.cols(), (double) rows / small.rows()),
         match.get().points());
   }
 
-  private void anchorAgain(KeyFrame old, Optional<PersonBox> box, Similarity toReference) {
-    KeyFrame candidate = KeyFrame.of(small, box, parameters);
+  private void anchorAgain(KeyFrame old, List<PersonBox> body, Similarity toReference) {
+    KeyFrame candidate = KeyFrame.of(small, body, parameters);
     // Taken only when it shows more than is left of the old one: a bare wall is no better anchor.
     if (candidate.size() < Math.max(parameters.fewestPoints(), old.size() / 2)) {
       candidate.close();
@@ -97,24 +101,29 @@ public final class CameraMotion implements AutoCloseable {
     last = Similarity.IDENTITY;
   }
 
-  /** Grey first, and a large frame in two steps: a quarter of the cost of one step in colour. */
+  /**
+   * Grey first, then halved by plain averages as long as it goes, and only the rest resampled: a
+   * fraction of the cost of one step from the large picture in colour.
+   */
   private void shrink(Mat frame) {
     double factor = Math.min(1, parameters.workWidthPx() / (double) Math.max(cols, rows));
-    try (Size size = new Size((int) Math.round(cols * factor), (int) Math.round(rows * factor));
-        Mat half = new Mat()) {
-      if (frame.channels() == 1) {
-        frame.copyTo(grey);
-      } else {
-        opencv_imgproc.cvtColor(frame, grey, opencv_imgproc.COLOR_BGR2GRAY);
-      }
-      if (cols % 2 == 0 && rows % 2 == 0 && size.width() * 4 <= cols) {
-        try (Size halfSize = new Size(cols / 2, rows / 2)) {
-          opencv_imgproc.resize(grey, half, halfSize, 0, 0, opencv_imgproc.INTER_AREA);
-        }
-        opencv_imgproc.resize(half, small, size, 0, 0, opencv_imgproc.INTER_AREA);
-      } else {
-        opencv_imgproc.resize(grey, small, size, 0, 0, opencv_imgproc.INTER_AREA);
-      }
+    int smallCols = (int) Math.round(cols * factor);
+    int smallRows = (int) Math.round(rows * factor);
+    if (frame.channels() == 1) {
+      frame.copyTo(grey);
+    } else {
+      opencv_imgproc.cvtColor(frame, grey, opencv_imgproc.COLOR_BGR2GRAY);
+    }
+    while (grey.cols() % 2 == 0 && grey.rows() % 2 == 0 && grey.cols() >= 2 * smallCols) {
+      resize(grey, grey.cols() / 2, grey.rows() / 2, opencv_imgproc.INTER_AREA);
+      opencv_core.swap(grey, small);
+    }
+    resize(grey, smallCols, smallRows, opencv_imgproc.INTER_LINEAR);
+  }
+
+  private void resize(Mat from, int toCols, int toRows, int how) {
+    try (Size size = new Size(toCols, toRows)) {
+      opencv_imgproc.resize(from, small, size, 0, 0, how);
     }
   }
 
@@ -141,11 +150,41 @@ public final class CameraMotion implements AutoCloseable {
   }
 
   /**
-   * One move a frame, from that frame to the reference. Identity throughout when the camera was
-   * still or it cannot be told; a lost frame takes its move from its neighbours.
+   * One move a frame, from that frame to the middle view: what the camera would have shown had it
+   * stood still in its middle place and turn. A hand that holds a phone level wavers about level,
+   * so the middle view is more nearly level than any one frame. Identity throughout when the camera
+   * was still or it cannot be told; a lost frame takes its move from its neighbours.
    */
-  public List<Similarity> toReference() {
+  public List<Similarity> toMiddleView() {
     boolean moving = steadiness().fold(steady -> false, m -> true, unsure -> false);
+    List<Similarity> moves = toFirst(moving);
+    if (!moving) {
+      return moves;
+    }
+    Similarity fromFirst = middle(moves).inverse();
+    return moves.stream().map(fromFirst::after).toList();
+  }
+
+  /** The middle turn, zoom and place, each on its own, about the centre of the picture. */
+  private Similarity middle(List<Similarity> moves) {
+    double cx = (cols - 1) / 2.0;
+    double cy = (rows - 1) / 2.0;
+    double turn = Math.toRadians(median(moves, Similarity::rotationDeg));
+    double zoom = median(moves, Similarity::scale);
+    double a = zoom * Math.cos(turn);
+    double b = zoom * Math.sin(turn);
+    return new Similarity(
+        a,
+        b,
+        median(moves, m -> m.x(cx, cy)) - a * cx + b * cy,
+        median(moves, m -> m.y(cx, cy)) - b * cx - a * cy);
+  }
+
+  private static double median(List<Similarity> moves, ToDoubleFunction<Similarity> of) {
+    return median(moves.stream().mapToDouble(of).toArray());
+  }
+
+  private List<Similarity> toFirst(boolean moving) {
     List<Similarity> moves = new ArrayList<>(motions.size());
     int before = -1;
     for (int i = 0; i < motions.size(); i++) {

@@ -7,9 +7,9 @@ package shinline.vision.scene;
  * @param points background points followed; 140
  * @param pointSpacingPx least distance between two of them, shrunk pixels; 6
  * @param fewestPoints fewer agreeing points than this and the frame is lost; 12
- * @param plentyOfPoints when the background around the athlete's box offers fewer than this, places
- *     in the box are followed too (the wall and rack behind the athlete), and believed only when
- *     what there is around the box moves with them; 40
+ * @param plentyOfPoints when the background around the athlete offers fewer than this, places at
+ *     the athlete are followed too (the wall and rack behind), and believed only when what there is
+ *     around moves with them; 40
  * @param agreePx a point agrees when it lies this close to the common move, shrunk pixels; 0.8
  * @param anchorShare a new key frame is taken when fewer than this share of its points are still
  *     followed; 0.4

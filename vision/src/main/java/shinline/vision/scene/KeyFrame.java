@@ -1,5 +1,6 @@
 package shinline.vision.scene;
 
+import java.util.List;
 import java.util.Optional;
 import org.bytedeco.javacpp.indexer.DoubleIndexer;
 import org.bytedeco.javacpp.indexer.FloatIndexer;
@@ -17,7 +18,7 @@ import org.bytedeco.opencv.opencv_core.TermCriteria;
 /** A shrunk grey picture with the background points in it that others are compared with. */
 final class KeyFrame implements AutoCloseable {
   private static final double CORNER_QUALITY = 0.003;
-  private static final double BOX_MARGIN_SHARE = 0.05;
+  private static final double BODY_MARGIN_PX = 4;
   private static final int WINDOW_PX = 13;
   private static final int PYRAMID_LEVELS = 3;
   private static final double WEAKEST_TEXTURE = 1e-4;
@@ -33,10 +34,10 @@ final class KeyFrame implements AutoCloseable {
   private final Mat picture;
   private final Mat points;
   private final int size;
-  private final boolean boxCounts;
+  private final boolean bodyCounts;
 
-  private KeyFrame(Mat picture, Mat points, boolean boxCounts) {
-    this.boxCounts = boxCounts;
+  private KeyFrame(Mat picture, Mat points, boolean bodyCounts) {
+    this.bodyCounts = bodyCounts;
     this.picture = picture;
     this.points = points;
     this.size = count(points);
@@ -50,16 +51,16 @@ final class KeyFrame implements AutoCloseable {
    */
   record Match(Similarity toKey, int points) {}
 
-  /** Picks the background's corners; those in the box too when there are few around it. */
-  static KeyFrame of(Mat grey, Optional<PersonBox> box, CameraMotionParameters parameters) {
+  /** Picks the background's corners; those at the athlete too when there are few around. */
+  static KeyFrame of(Mat grey, List<PersonBox> body, CameraMotionParameters parameters) {
     try (Scalar all = new Scalar(255);
         Mat around = new Mat(grey.rows(), grey.cols(), opencv_core.CV_8UC1, all)) {
-      box.ifPresent(b -> hide(around, b));
+      body.forEach(part -> hide(around, part));
       Mat points = corners(grey, around, parameters);
       int outside = count(points);
-      boolean boxCounts =
-          outside >= FEWEST_TO_ANCHOR && outside < parameters.plentyOfPoints() && box.isPresent();
-      if (boxCounts) {
+      boolean bodyCounts =
+          outside >= FEWEST_TO_ANCHOR && outside < parameters.plentyOfPoints() && !body.isEmpty();
+      if (bodyCounts) {
         try (Mat within = new Mat()) {
           opencv_core.bitwise_not(around, within);
           Mat more = corners(grey, within, parameters);
@@ -70,7 +71,7 @@ final class KeyFrame implements AutoCloseable {
           }
         }
       }
-      return new KeyFrame(grey.clone(), points, boxCounts);
+      return new KeyFrame(grey.clone(), points, bodyCounts);
     }
   }
 
@@ -94,7 +95,7 @@ final class KeyFrame implements AutoCloseable {
   }
 
   private static void hide(Mat mask, PersonBox box) {
-    double margin = BOX_MARGIN_SHARE * box.height();
+    double margin = BODY_MARGIN_PX;
     int left = clamp(box.left() - margin, mask.cols());
     int top = clamp(box.top() - margin, mask.rows());
     int right = clamp(box.left() + box.width() + margin, mask.cols());
@@ -117,7 +118,7 @@ final class KeyFrame implements AutoCloseable {
 
   /** Finds the points again in a later frame; {@code guess} is the move of the frame before. */
   Optional<Match> match(
-      Mat grey, Optional<PersonBox> box, Similarity guess, CameraMotionParameters parameters) {
+      Mat grey, List<PersonBox> body, Similarity guess, CameraMotionParameters parameters) {
     try (Mat found = guessed(guess);
         Mat status = new Mat();
         Mat error = new Mat();
@@ -135,7 +136,7 @@ final class KeyFrame implements AutoCloseable {
           stop,
           opencv_video.OPTFLOW_USE_INITIAL_FLOW,
           WEAKEST_TEXTURE);
-      return fit(found, status, box, parameters);
+      return fit(found, status, body, parameters);
     }
   }
 
@@ -154,7 +155,7 @@ final class KeyFrame implements AutoCloseable {
   }
 
   private Optional<Match> fit(
-      Mat found, Mat status, Optional<PersonBox> box, CameraMotionParameters parameters) {
+      Mat found, Mat status, List<PersonBox> body, CameraMotionParameters parameters) {
     try (Mat from = new Mat(size, 1, opencv_core.CV_32FC2);
         Mat to = new Mat(size, 1, opencv_core.CV_32FC2);
         FloatIndexer here = found.createIndexer();
@@ -167,10 +168,9 @@ final class KeyFrame implements AutoCloseable {
       for (int i = 0; i < size; i++) {
         float x = here.get(i, 0, 0);
         float y = here.get(i, 0, 1);
-        boolean inBox =
-            box.isPresent() && box.get().contains(x, y, BOX_MARGIN_SHARE * box.get().height());
-        if (followed.get(i, 0) != 0 && (boxCounts || !inBox)) {
-          around[n] = !inBox;
+        boolean atBody = body.stream().anyMatch(part -> part.contains(x, y, BODY_MARGIN_PX));
+        if (followed.get(i, 0) != 0 && (bodyCounts || !atBody)) {
+          around[n] = !atBody;
           fromAt.put(n, 0, 0, x);
           fromAt.put(n, 0, 1, y);
           toAt.put(n, 0, 0, there.get(i, 0, 0));
@@ -210,9 +210,9 @@ final class KeyFrame implements AutoCloseable {
     }
   }
 
-  /** Whether what lies around the athlete's box takes part in the move: else the athlete moved. */
+  /** Whether what lies around the athlete takes part in the move: else the athlete moved. */
   private boolean roomAgrees(Mat agree, boolean[] around, int n) {
-    if (!boxCounts) {
+    if (!bodyCounts) {
       return true;
     }
     int outside = 0;
@@ -225,7 +225,7 @@ final class KeyFrame implements AutoCloseable {
         }
       }
     }
-    // A wide box can cover all that lay around it; then the rest has to speak with one voice.
+    // A body can cover all that lay around it; then the rest has to speak with one voice.
     return outside < FEWEST_AROUND
         ? opencv_core.countNonZero(agree) >= SHARE_ALONE * n
         : agreeing >= SHARE_AROUND * outside;

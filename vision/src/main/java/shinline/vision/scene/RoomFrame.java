@@ -8,5 +8,13 @@ import org.bytedeco.opencv.opencv_core.Mat;
  *
  * @param picture upright, square pixels, 8-bit BGR or grey; stays the caller's
  * @param athlete where the athlete is, if known
+ * @param toCommonView moves a point of this picture to its place in the view that all pictures of
+ *     the room are brought to; {@link Similarity#IDENTITY} for a camera that stood still
  */
-public record RoomFrame(Mat picture, Optional<PersonBox> athlete) {}
+public record RoomFrame(Mat picture, Optional<PersonBox> athlete, Similarity toCommonView) {
+
+  /** Of a camera that stood still. */
+  public RoomFrame(Mat picture, Optional<PersonBox> athlete) {
+    this(picture, athlete, Similarity.IDENTITY);
+  }
+}

@@ -78,6 +78,7 @@ final class RoomLines {
       opencv_imgproc.resize(grey, small, size, 0, 0, opencv_imgproc.INTER_AREA);
       size.close();
       Optional<PersonBox> athlete = frame.athlete().map(box -> box.scaled(shrink));
+      Similarity move = frame.toCommonView().enlarged(shrink, shrink);
       detector.detect(small, found);
       if (found.empty() || found.depth() != opencv_core.CV_32F) {
         return lines;
@@ -95,7 +96,7 @@ final class RoomLines {
               athlete.isPresent()
                   && segment.touches(athlete.get(), parameters.athleteMarginShare());
           segment
-              .asRoomLine(small.cols(), small.rows(), parameters)
+              .asRoomLine(small.cols(), small.rows(), move, parameters)
               .ifPresent(line -> lines.add(new Sighting(line, atAthlete)));
         }
       }
@@ -122,12 +123,24 @@ final class RoomLines {
       return inside * 3 > steps + 1;
     }
 
-    Optional<RoomLine> asRoomLine(int cols, int rows, BackgroundRollParameters parameters) {
+    Segment moved(Similarity move) {
+      return new Segment(move.x(x1, y1), move.y(x1, y1), move.x(x2, y2), move.y(x2, y2));
+    }
+
+    /** The line in the common view; empty for what is too short, too oblique, or the rim. */
+    Optional<RoomLine> asRoomLine(
+        int cols, int rows, Similarity move, BackgroundRollParameters parameters) {
+      return runsAlongTheEdge(cols, rows)
+          ? Optional.empty()
+          : moved(move).asRoomLine(cols, rows, parameters);
+    }
+
+    private Optional<RoomLine> asRoomLine(int cols, int rows, BackgroundRollParameters parameters) {
       double unit = Math.max(cols, rows);
       double dx = x2 - x1;
       double dy = y2 - y1;
       double length = Math.hypot(dx, dy) / unit;
-      if (length < parameters.minLineShare() || runsAlongTheEdge(cols, rows)) {
+      if (length < parameters.minLineShare()) {
         return Optional.empty();
       }
       double range = Math.toRadians(parameters.leanRangeDeg());

@@ -136,6 +136,38 @@ class BackgroundRollTest {
   }
 
   @Test
+  void ofAHandHeldCameraItTellsTheCommonViewsRoll() {
+    double commonDeg = 1;
+    double[] handDeg = {0, 2.5, -2, 1.5, -1};
+    List<RoomFrame> frames = new ArrayList<>();
+    for (int i = 0; i < handDeg.length; i++) {
+      Mat picture =
+          new DrawnRoom(commonDeg + handDeg[i], 0, 0)
+              .post(-1.6, 1)
+              .post(-0.8, 1)
+              .post(1.3, 0.5)
+              .rail(-0.9, 1.2)
+              .noise(6, i)
+              .picture();
+      // A picture rolled clockwise comes to the common view by a turn counter-clockwise.
+      double back = Math.toRadians(-handDeg[i]);
+      double cx = (picture.cols() - 1) / 2.0;
+      double cy = (picture.rows() - 1) / 2.0;
+      double a = Math.cos(back);
+      double b = Math.sin(back);
+      Similarity move = new Similarity(a, b, cx - a * cx + b * cy, cy - b * cx - a * cy);
+      frames.add(new RoomFrame(picture, Optional.empty(), move));
+    }
+
+    assertThat(found(roll.estimate(frames)).rollDeg())
+        .isCloseTo(commonDeg, within(ROLL_TOLERANCE_DEG));
+    // Taken as they are, no line stays where it was.
+    List<RoomFrame> asTheyAre =
+        frames.stream().map(f -> new RoomFrame(f.picture(), Optional.empty())).toList();
+    assertThat(roll.estimate(asTheyAre)).isInstanceOf(UprightEstimate.Unsure.class);
+  }
+
+  @Test
   void wantsFramesOfOneSize() {
     assertThatThrownBy(() -> roll.estimate(List.of())).isInstanceOf(IllegalArgumentException.class);
     RoomFrame a = new RoomFrame(new Mat(100, 200, opencv_core.CV_8UC3), Optional.empty());
