@@ -77,7 +77,7 @@ final class SetMeasuring {
             coarse ? IntervalModel.DEFAULT.coarser() : IntervalModel.DEFAULT,
             vertical.sigmaDeg(),
             sway,
-            yawDeg,
+            view.yaw().degrees(),
             frameS());
     BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
     EvidenceReading reading = new EvidenceReading(body, reps, back);

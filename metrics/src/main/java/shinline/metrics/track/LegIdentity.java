@@ -66,7 +66,7 @@ public final class LegIdentity {
       Map<Joint, FootPlants> plants,
       FootPlants ankles) {
     Map<BodyPoint, PointPath> paths = new EnumMap<>(BodyPoint.class);
-    LegVotes votes = new LegVotes(track.frames());
+    LegVotes votes = new LegVotes(track.frames(), facing.side());
     plants.forEach(
         (joint, plant) -> {
           PointPath left = track.path(joint, Side.LEFT);

@@ -2,10 +2,22 @@ package shinline.metrics.track;
 
 /** Which of the model's labels sat on the front leg, frame by frame and over the clip. */
 final class LegVotes {
-  private final double[] leftOverRight;
+  /**
+   * Least share of the votes for a front leg that is the far one. Where the near leg hides the far
+   * one the model names legs at random, in clips from the wished side most of all; on clips whose
+   * front leg was the far one its names were right nearly always.
+   */
+  private static final double LEAST_FOR_FAR = 0.6;
 
-  LegVotes(int frames) {
+  private final double[] leftOverRight;
+  private final Side near;
+
+  /**
+   * @param near the side the camera sees
+   */
+  LegVotes(int frames, Side near) {
     leftOverRight = new double[frames];
+    this.near = near;
   }
 
   /** The label {@code side} was found on the front leg in frame {@code i}. */
@@ -22,12 +34,17 @@ final class LegVotes {
   }
 
   Side frontLeg() {
-    return sum(1) >= sum(-1) ? Side.LEFT : Side.RIGHT;
+    return share(near.other()) >= LEAST_FOR_FAR ? near.other() : near;
   }
 
+  /** Share of the votes for the front leg, 0…1. */
   double agreement() {
+    return share(frontLeg());
+  }
+
+  private double share(Side side) {
     double total = sum(1) + sum(-1);
-    return total == 0 ? 0.5 : Math.max(sum(1), sum(-1)) / total;
+    return total == 0 ? 0.5 : sum(side == Side.LEFT ? 1 : -1) / total;
   }
 
   /** Whether the model had the legs exchanged, frame by frame. */

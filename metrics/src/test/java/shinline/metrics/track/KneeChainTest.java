@@ -28,7 +28,7 @@ class KneeChainTest {
     return foot.plus(SHANK * Math.cos(a), SHANK * Math.sin(a));
   }
 
-  private final LegVotes votes = new LegVotes(FRAMES);
+  private final LegVotes votes = new LegVotes(FRAMES, Side.RIGHT);
 
   private KneeChain solve(PointPath left, PointPath right) {
     FootPlants plants = new FootPlants(FRONT_FOOT, REAR_FOOT, 1);
