@@ -15,7 +15,9 @@ import shinline.metrics.reps.RepTimes;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.Middle;
+import shinline.metrics.track.PointPath;
 
 /** Reads from the cleaned track what each rep's faults are judged by. */
 final class EvidenceReading {
@@ -27,6 +29,12 @@ final class EvidenceReading {
 
   /** What is quicker than this is a wobble, what is slower is the movement itself. */
   private static final double WOBBLE_HZ = 1.5;
+
+  /** A heel or forefoot that is up stays up about this long. */
+  private static final double HELD_S = 0.3;
+
+  /** A foot that is missed in more looks than these cannot be judged. */
+  private static final double LEAST_SEEN_FOOT = 0.85;
 
   private final Body body;
   private final Series heel;
@@ -64,8 +72,8 @@ final class EvidenceReading {
     OptionalDouble leanBottom = bottom.bottomMedian(k.trunkLeanDeg());
     double early = t.bottomEndS() + EARLY_DRIVE * (t.endS() - t.bottomEndS());
     Peak lean = peak(k.trunkLeanDeg(), s -> s >= t.bottomEndS() - 0.1 && s <= early);
-    Peak heelPeak = peak(heel, s -> s >= t.startS() && s <= t.endS());
-    Peak toePeak = peak(toe, s -> s >= t.startS() && s <= t.endS());
+    Peak heelPeak = held(heel, toe, BodyPoint.FRONT_HEEL, t);
+    Peak toePeak = held(toe, heel, BodyPoint.FRONT_TOE, t);
     DoublePredicate top = s -> s >= t.startS() - TOP_S && s <= t.startS();
     double frontAnkleX =
         bottom.bottomMedian(body.track().path(BodyPoint.FRONT_ANKLE).x()).orElse(Double.NaN);
@@ -101,6 +109,42 @@ final class EvidenceReading {
             : OptionalDouble.empty(),
         wobble(t),
         back.at(rep));
+  }
+
+  /**
+   * The highest rise that one end of the foot keeps over the other. A foot that leaves the floor
+   * with both ends is a point misplaced, as is one that jumps up and comes down again at once.
+   */
+  private Peak held(Series end, Series other, BodyPoint point, RepTimes t) {
+    if (seenShare(point, t) < LEAST_SEEN_FOOT) {
+      return Peak.NONE;
+    }
+    Series over = joined(end, other, i -> end.value(i) - Math.max(0, other.value(i)));
+    Peak best = Peak.NONE;
+    for (int i = 0; i < over.size(); i++) {
+      double at = over.timeS(i);
+      if (over.seen(i) && at >= t.startS() && at <= t.endS()) {
+        double level = median(over, s -> Math.abs(s - at) <= HELD_S / 2).orElse(0);
+        best = level > best.value ? new Peak(level, at) : best;
+      }
+    }
+    return best;
+  }
+
+  /** Share of the looks of a rep that saw the point; in the others it was bridged. */
+  private double seenShare(BodyPoint point, RepTimes t) {
+    LegTrack looks = body.track().source();
+    PointPath path = looks.path(point);
+    double[] times = looks.timeS();
+    int inside = 0;
+    int seen = 0;
+    for (int i = 0; i < times.length; i++) {
+      if (times[i] >= t.startS() && times[i] <= t.endS()) {
+        inside++;
+        seen += path.seen(i) ? 1 : 0;
+      }
+    }
+    return inside == 0 ? 0 : seen / (double) inside;
   }
 
   /** Rear knee's opening less the front knee's, over the first 30 % of the drive. */
@@ -172,6 +216,8 @@ final class EvidenceReading {
   }
 
   private record Peak(double value, double atS) {
+    static final Peak NONE = new Peak(Double.NEGATIVE_INFINITY, 0);
+
     boolean seen() {
       return value > Double.NEGATIVE_INFINITY;
     }
@@ -182,7 +228,7 @@ final class EvidenceReading {
   }
 
   private static Peak peak(Series series, DoublePredicate when) {
-    Peak best = new Peak(Double.NEGATIVE_INFINITY, 0);
+    Peak best = Peak.NONE;
     for (int i = 0; i < series.size(); i++) {
       if (series.seen(i) && when.test(series.timeS(i)) && series.value(i) > best.value) {
         best = new Peak(series.value(i), series.timeS(i));

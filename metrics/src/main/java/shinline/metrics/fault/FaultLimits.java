@@ -10,8 +10,9 @@ package shinline.metrics.fault;
  * @param hingeDeg change of the angle between trunk and shin against the set's first rep, with the
  *     hip moving back
  * @param hipBackShare of that: hip farther behind the ankle than in the first rep, share of stature
- * @param heelRiseShare heel above its own standing level, share of stature
- * @param forefootRiseShare toe above its own standing level, share of stature
+ * @param heelRiseShare heel above its own standing level, held, and above what the toe rises, share
+ *     of stature
+ * @param forefootRiseShare toe likewise above what the heel rises, share of stature
  * @param rearPushDeg rear knee opened in the first fifth of the drive, beyond the front knee's
  *     opening
  * @param shallowShare hip travel against the set's first reps
@@ -46,7 +47,7 @@ public record FaultLimits(
     double archShare) {
   public static final FaultLimits DEFAULT =
       new FaultLimits(
-          4, 35, 6, 10, 0.02, 0.0135, 0.0135, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.035,
+          4, 35, 6, 10, 0.02, 0.0135, 0.0085, 12, 0.82, 0.6, 0.5, 0.45, 0.6, 0.7, 0.006, 0.035,
           0.025);
 
   /**
