@@ -57,12 +57,13 @@ public record AnalysisOptions(
   public AnalysisOptions seen(
       Optional<BackgroundRoll> roll,
       CameraHold cameraHold,
+      Optional<Disc> seenDisc,
       PoseGrade poseGrade,
       List<TrunkOutline> outlines) {
     return new AnalysisOptions(
         athleteHeightM,
         benchHeightM,
-        disc,
+        seenDisc,
         givenRollDeg,
         roll,
         target,
@@ -79,9 +80,10 @@ public record AnalysisOptions(
 
   /**
    * @param diameterM true diameter, metres
-   * @param diameterPx seen diameter, pixels
+   * @param diameterPx seen diameter, pixels of the view measured in
+   * @param share standard deviation of the seen diameter, share of it
    */
-  public record Disc(double diameterM, double diameterPx) {}
+  public record Disc(double diameterM, double diameterPx, double share) {}
 
   /**
    * @param rollDeg as {@code givenRollDeg}

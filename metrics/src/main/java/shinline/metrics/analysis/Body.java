@@ -23,6 +23,13 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
   /** A rear foot this much above the front one (share of stature) rests on something. */
   private static final double BENCH_RISE = 0.09;
 
+  /**
+   * How much higher or lower the rear foot on its bench shows for standing in another plane, share
+   * of stature: mean of five clips with truth. Feet 0.14 m apart sideways, a camera at 0.8 m height
+   * and 3.7 m distance and a bench of 0.43 m give the same.
+   */
+  private static final double BENCH_DEPTH = 0.0122;
+
   static Optional<Body> of(CleanTrack corrected) {
     Optional<BodyScale> scale = BodyScale.of(corrected);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
@@ -82,8 +89,9 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
   }
 
   /**
-   * Rear toe above the planted front toe, pixels, when that tells a bench; empty when the rear foot
-   * is on the floor or was never seen.
+   * Height of the bench under the rear toe, pixels of the middle plane; empty when the rear foot is
+   * on the floor or was never seen. The rear foot stands farther from the camera than the front
+   * one, or nearer, and a camera at hip height sees what is farther and below it higher up.
    */
   OptionalDouble benchRise() {
     CleanPath rear = track.path(BodyPoint.REAR_TOE);
@@ -94,6 +102,9 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
       }
     }
     double rise = Middle.median(y).orElse(toe.y()) - toe.y();
-    return rise / scale.staturePx() > BENCH_RISE ? OptionalDouble.of(rise) : OptionalDouble.empty();
+    double depth = BENCH_DEPTH * scale.staturePx() * (track.source().frontLegNearCamera() ? 1 : -1);
+    return rise / scale.staturePx() > BENCH_RISE
+        ? OptionalDouble.of(rise - depth)
+        : OptionalDouble.empty();
   }
 }

@@ -208,6 +208,7 @@ final class SetMeasuring {
               + Math.round(yawDeg)
               + "° off a true side view: angles and distances are less sure");
     }
+    scale.warning().ifPresent(warnings::add);
     if (sway.noticed()) {
       warnings.add(
           "the camera moved, and the background shows too little to steady the picture by: values"

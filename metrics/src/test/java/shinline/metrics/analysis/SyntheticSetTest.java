@@ -23,6 +23,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.synthetic.BackMaker;
 import shinline.metrics.synthetic.RepPlan;
@@ -70,7 +71,12 @@ class SyntheticSetTest {
 
   private static AnalysisOptions seen(List<TrunkOutline> outlines) {
     return options(Target.none(), Optional.empty())
-        .seen(Optional.empty(), CameraHold.STILL, AnalysisOptions.PoseGrade.FINE, outlines);
+        .seen(
+            Optional.empty(),
+            CameraHold.STILL,
+            Optional.empty(),
+            AnalysisOptions.PoseGrade.FINE,
+            outlines);
   }
 
   private static SetResult measured(RawTrack track) {
@@ -468,7 +474,12 @@ class SyntheticSetTest {
     return measured(
         track,
         options(Target.none(), Optional.empty())
-            .seen(Optional.empty(), hold, AnalysisOptions.PoseGrade.FINE, List.of()));
+            .seen(
+                Optional.empty(),
+                hold,
+                Optional.empty(),
+                AnalysisOptions.PoseGrade.FINE,
+                List.of()));
   }
 
   private static double plusMinus(Reading reading) {
@@ -503,5 +514,64 @@ class SyntheticSetTest {
       assertThat(bare.reps().get(k).atBottom()).isEqualTo(still.reps().get(k).atBottom());
       assertThat(bare.reps().get(k).tempo()).isEqualTo(still.reps().get(k).tempo());
     }
+  }
+
+  /** By the height the athlete's 175 cm are so many pixels; a disc seen so large says the same. */
+  private static SetResult withDisc(double tooLarge, Optional<Double> heightM, double share) {
+    RawTrack track = TrackMaker.film(THREE).track();
+    double cmPerPx = measured(track).setUp().cmPerPx().orElseThrow();
+    double discPx = 45 / cmPerPx * tooLarge;
+    AnalysisOptions options =
+        new AnalysisOptions(
+                heightM,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Target.none())
+            .seen(
+                Optional.empty(),
+                CameraHold.STILL,
+                Optional.of(new AnalysisOptions.Disc(0.45, discPx, share)),
+                AnalysisOptions.PoseGrade.FINE,
+                List.of());
+    return measured(track, options);
+  }
+
+  @Test
+  void aDiscGivesTheScaleWithItsOwnUncertainty() {
+    SetResult set = withDisc(1, Optional.empty(), 0.01);
+    SetResult byHeight = measured(TrackMaker.film(THREE).track());
+    assertThat(set.setUp().scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
+    assertThat(set.setUp().warnings()).noneMatch(w -> w.contains("disc"));
+    RepResult rep = set.reps().get(0);
+    RepResult same = byHeight.reps().get(0);
+    assertThat(value(rep, Measure.HIP_TRAVEL))
+        .isCloseTo(value(same, Measure.HIP_TRAVEL), within(1e-6));
+    assertThat(plusMinus(rep.at(Measure.HIP_TRAVEL)))
+        .isGreaterThan(plusMinus(same.at(Measure.HIP_TRAVEL)));
+    SetResult blurred = withDisc(1, Optional.empty(), 0.06);
+    assertThat(plusMinus(blurred.reps().get(0).at(Measure.HIP_TRAVEL)))
+        .isGreaterThan(plusMinus(rep.at(Measure.HIP_TRAVEL)));
+  }
+
+  @Test
+  void aDiscThatAgreesWithTheHeightIsUsedAndOneThatDoesNotIsNot() {
+    SetUp agrees = withDisc(1.05, Optional.of(STATURE_CM / 100), 0.01).setUp();
+    assertThat(agrees.scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
+    assertThat(agrees.warnings()).noneMatch(w -> w.contains("disc"));
+    SetUp nearer = withDisc(1.3, Optional.of(STATURE_CM / 100), 0.01).setUp();
+    assertThat(nearer.scaleSource()).isEqualTo(SetUp.ScaleSource.HEIGHT);
+    assertThat(nearer.warnings())
+        .anyMatch(w -> w.contains("nearer to the camera") && w.contains("from the height"));
+    SetUp farther = withDisc(0.8, Optional.of(STATURE_CM / 100), 0.01).setUp();
+    assertThat(farther.warnings()).anyMatch(w -> w.contains("farther from the camera"));
+  }
+
+  @Test
+  void aDiscThatMakesTheAthleteAChildIsDoubted() {
+    SetUp setUp = withDisc(1.35, Optional.empty(), 0.01).setUp();
+    assertThat(setUp.scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
+    assertThat(setUp.warnings()).anyMatch(w -> w.contains("130 cm tall"));
   }
 }

@@ -117,7 +117,9 @@ public final class AccuracyRun {
     Progress progress = surroundings.progress(String.valueOf(clip.getFileName()));
     try {
       return checker.check(
-          clip, new CheckOptions(analysis, model, java.util.OptionalDouble.empty()), progress);
+          clip,
+          new CheckOptions(analysis, model, java.util.OptionalDouble.empty(), Optional.empty()),
+          progress);
     } finally {
       progress.end();
     }

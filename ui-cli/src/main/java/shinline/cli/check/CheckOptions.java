@@ -1,5 +1,6 @@
 package shinline.cli.check;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.analysis.AnalysisOptions;
 
@@ -10,6 +11,10 @@ import shinline.metrics.analysis.AnalysisOptions;
  * @param model which pose model looks at the frames
  * @param captureFps frames a second at which a slow-motion clip was filmed; empty when the file's
  *     own times are the true ones
+ * @param disc a disc of known size to look for in the picture
  */
 public record CheckOptions(
-    AnalysisOptions analysis, ModelChoice model, OptionalDouble captureFps) {}
+    AnalysisOptions analysis,
+    ModelChoice model,
+    OptionalDouble captureFps,
+    Optional<DiscWanted> disc) {}

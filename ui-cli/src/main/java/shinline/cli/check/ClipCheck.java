@@ -11,6 +11,7 @@ import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
+import shinline.metrics.analysis.AnalysisOptions.Disc;
 import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.back.TrunkOutline;
@@ -99,6 +100,7 @@ public final class ClipCheck implements ClipChecker {
     private final List<String> warnings = new ArrayList<>();
     private Optional<BackgroundRoll> roll = Optional.empty();
     private List<TrunkOutline> outlines = List.of();
+    private Optional<Disc> disc = Optional.empty();
     private CameraHold hold = CameraHold.STILL;
     private CameraPath camera = CameraPath.still();
 
@@ -130,7 +132,8 @@ public final class ClipCheck implements ClipChecker {
               PoseTracker.open(model(options.model()), PoseOptions.DEFAULT, detector);
           BackWatch back = new BackWatch(info.widthPx(), info.heightPx());
           RoomWatch room = new RoomWatch(info.expectedFrames());
-          CameraWatch watch = new CameraWatch()) {
+          CameraWatch watch = new CameraWatch();
+          DiscWatch discs = new DiscWatch(options.disc(), info.expectedFrames())) {
         CompanyWatch company = new CompanyWatch(detector, info.expectedFrames());
         for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
           Frame frame = next.get();
@@ -139,6 +142,7 @@ public final class ClipCheck implements ClipChecker {
           room.look(frame.index(), frame.image(), sighting);
           back.look(frame.index(), frame.timeS(), frame.image(), sighting);
           watch.look(frame.timeS(), frame.image(), sighting);
+          discs.look(frame.index(), frame.image(), sighting);
           OptionalInt turns = standing.look(sighting);
           if (mayTurn && turns.orElse(0) != 0) {
             return turns;
@@ -150,6 +154,8 @@ public final class ClipCheck implements ClipChecker {
         roll = room.roll(watch.moves());
         hold = watch.hold();
         camera = watch.path();
+        disc = discs.disc(watch.moves());
+        discs.warning(options.analysis()).ifPresent(warnings::add);
         outlines = OutlineCrossing.still(back.outlines(), camera, info.heightPx());
       }
       return OptionalInt.empty();
@@ -218,7 +224,7 @@ public final class ClipCheck implements ClipChecker {
       ClipReport.Footage footage =
           new ClipReport.Footage(
               crossing.track(camera),
-              options.analysis().seen(roll, hold, grade(options.model()), outlines));
+              options.analysis().seen(roll, hold, disc, grade(options.model()), outlines));
       return SetAnalysis.of(footage.track(), footage.options())
           .fold(
               measured ->

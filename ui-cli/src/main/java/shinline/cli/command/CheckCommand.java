@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -22,6 +24,7 @@ import shinline.cli.Surroundings;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.check.ClipReport;
+import shinline.cli.check.DiscWanted;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.check.Progress;
 import shinline.cli.file.OutputPlan;
@@ -61,6 +64,8 @@ public final class CheckCommand implements Callable<Integer> {
   private static final double TALLEST_ATHLETE_M = 2.5;
   private static final double LOWEST_BENCH_M = 0.1;
   private static final double HIGHEST_BENCH_M = 1.0;
+  private static final double SMALLEST_DISC_M = 0.1;
+  private static final double LARGEST_DISC_M = 0.6;
   private static final double STEEPEST_ROLL_DEG = 45;
   private static final double SLOWEST_CAPTURE_FPS = 10;
   private static final double FASTEST_CAPTURE_FPS = 2000;
@@ -97,6 +102,24 @@ public final class CheckCommand implements Callable<Integer> {
       converter = LengthConverter.class,
       description = "Height of the bench under the rear foot, for centimetres: 43cm or 17in.")
   private @Nullable Length bench;
+
+  @Option(
+      names = "--disc",
+      paramLabel = "DIAMETER",
+      converter = LengthConverter.class,
+      description =
+          "Diameter of a round weight plate that stands face-on beside the athlete, as near to the"
+              + " camera as the athlete, for centimetres: 450mm.")
+  private @Nullable Length disc;
+
+  @Option(
+      names = "--disc-at",
+      paramLabel = "X,Y",
+      converter = PlaceConverter.class,
+      description =
+          "A place on that disc, pixels from the left and from the top of the shown picture, when"
+              + " there is more than one.")
+  private DiscWanted.@Nullable Place discAt;
 
   @Option(
       names = "--roll",
@@ -359,6 +382,12 @@ public final class CheckCommand implements Callable<Integer> {
     if (bench != null) {
       within(bench.metres(), LOWEST_BENCH_M, HIGHEST_BENCH_M, "--bench", bench.toString());
     }
+    if (disc != null) {
+      within(disc.metres(), SMALLEST_DISC_M, LARGEST_DISC_M, "--disc", disc.toString());
+    } else if (discAt != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--disc-at points at a disc: give its diameter too, with --disc");
+    }
     if (roll != null && !(Math.abs(roll) <= STEEPEST_ROLL_DEG)) {
       throw new ParameterException(
           spec.commandLine(), "--roll " + roll + ": a camera tilt lies between -45 and 45 degrees");
@@ -377,7 +406,12 @@ public final class CheckCommand implements Callable<Integer> {
             Optional.ofNullable(roll),
             Optional.empty(),
             target == null ? Target.none() : target);
-    return new CheckOptions(analysis, model, captureFps());
+    return new CheckOptions(
+        analysis,
+        model,
+        captureFps(),
+        Optional.ofNullable(disc)
+            .map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))));
   }
 
   private void within(double metres, double min, double max, String option, String shown) {
@@ -411,6 +445,19 @@ public final class CheckCommand implements Callable<Integer> {
           .orElseThrow(
               () ->
                   new TypeConversionException("'" + value + "' is no model; choose full or heavy"));
+    }
+  }
+
+  static final class PlaceConverter implements ITypeConverter<DiscWanted.Place> {
+    @Override
+    public DiscWanted.Place convert(String value) {
+      Matcher place = Pattern.compile("\\s*(\\d{1,5})\\s*,\\s*(\\d{1,5})\\s*").matcher(value);
+      if (!place.matches()) {
+        throw new TypeConversionException(
+            "'" + value + "' is no place in the picture; write X,Y in pixels, for example 320,410");
+      }
+      return new DiscWanted.Place(
+          Integer.parseInt(place.group(1)), Integer.parseInt(place.group(2)));
     }
   }
 

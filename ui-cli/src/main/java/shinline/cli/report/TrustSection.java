@@ -94,7 +94,7 @@ final class TrustSection {
       case HEIGHT -> "Centimetres come from the athlete's height.";
       case BENCH -> "Centimetres come from the height of the bench.";
       case DISC -> "Centimetres come from the disc.";
-      case NONE -> "No size was given, so no centimetres: give --height or --bench.";
+      case NONE -> "No size was given, so no centimetres: give --height, --bench or --disc.";
     };
   }
 

@@ -276,7 +276,7 @@ public final class SetText {
           case HEIGHT -> "centimetres from the athlete's height";
           case BENCH -> "centimetres from the bench";
           case DISC -> "centimetres from the disc";
-          case NONE -> "no scale, so no centimetres (give --height or --bench)";
+          case NONE -> "no scale, so no centimetres (give --height, --bench or --disc)";
         });
     return String.join("; ", parts) + ".";
   }

@@ -42,7 +42,8 @@ class HandHeldTest {
               Optional.empty(),
               Target.none()),
           ModelChoice.FULL,
-          OptionalDouble.empty());
+          OptionalDouble.empty(),
+          Optional.empty());
 
   private static final Path CLIP = Path.of("..", "sample-clips", "plain1-bench-shallow.mp4");
 

@@ -235,7 +235,18 @@ class BadInputTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--frobnicate", "--height=3m", "--height=178", "--height=0cm"})
+  @ValueSource(
+      strings = {
+        "--frobnicate",
+        "--height=3m",
+        "--height=178",
+        "--height=0cm",
+        "--disc=2m",
+        "--disc=5cm",
+        "--disc=450",
+        "--disc-at=320,410",
+        "--disc-at=here"
+      })
   void wrongUse(String option) throws Exception {
     Ran ran = check("nowhere.mp4", option, "--json", "result.json");
     assertThat(ran.code()).isEqualTo(2);

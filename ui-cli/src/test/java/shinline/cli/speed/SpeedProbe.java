@@ -165,7 +165,7 @@ final class SpeedProbe {
             Optional.empty(),
             Optional.empty(),
             Target.preset(ShinPreset.OVER_TOE));
-    return new CheckOptions(analysis, ModelChoice.HEAVY, OptionalDouble.empty());
+    return new CheckOptions(analysis, ModelChoice.HEAVY, OptionalDouble.empty(), Optional.empty());
   }
 
   private static int read(Path file, FrameChoice choice) {

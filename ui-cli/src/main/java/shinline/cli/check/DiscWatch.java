@@ -1,0 +1,187 @@
+package shinline.cli.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.cli.crossing.PoseShape;
+import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.AnalysisOptions.Disc;
+import shinline.vision.pose.PoseSighting;
+import shinline.vision.scene.DiscFinder;
+import shinline.vision.scene.DiscFinderParameters;
+import shinline.vision.scene.DiscFinding;
+import shinline.vision.scene.DiscSearch;
+import shinline.vision.scene.PersonBox;
+import shinline.vision.scene.Similarity;
+
+/**
+ * Looks for a disc of known size in a few frames spread over the clip, those in which the athlete
+ * stands tallest: a disc on a bar is still then. The middle of what they show counts.
+ */
+final class DiscWatch implements AutoCloseable {
+  private static final int LOOKS = 7;
+
+  /** Between kept frames when the clip does not promise a length. */
+  private static final int FRAMES_BETWEEN = 45;
+
+  /** Frames that must show a disc of one size. */
+  private static final int FEWEST = 2;
+
+  /** Discs this much apart in size are not one disc. */
+  private static final double SAME_SIZE = 0.05;
+
+  private static final double USUAL_STATURE_M = 1.75;
+
+  /**
+   * The athlete's box against the standing height: nose to heel or toe in a split stance, about
+   * 0.9, and the box's margin of an eighth on both sides.
+   */
+  private static final double BOX_OF_STATURE = 1.1;
+
+  /** Shorter and taller athletes, a disc nearer or farther, a box not quite as high as the body. */
+  private static final double LEAST_OF_EXPECTED = 0.65;
+
+  private static final double MOST_OF_EXPECTED = 1.6;
+
+  /** A place pointed at lies on the disc; its centre within this many diameters. */
+  private static final double POINTED_REACH = 0.6;
+
+  private final Optional<DiscWanted> wanted;
+  private final int every;
+  private final List<Kept> kept = new ArrayList<>();
+  private Optional<String> whyNot = Optional.empty();
+  private int looks;
+
+  /** The best frame of a stretch of the clip. */
+  private record Kept(int look, int stretch, Mat picture, PersonBox athlete) {}
+
+  /**
+   * @param wanted empty to look for none
+   * @param expectedFrames frames the clip promises; 0 when it does not say
+   */
+  DiscWatch(Optional<DiscWanted> wanted, int expectedFrames) {
+    this.wanted = wanted;
+    every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
+  }
+
+  /** Told of every look; keeps a copy of the picture in which the athlete stands tallest so far. */
+  void look(int index, Mat bgrUpright, PoseSighting sighting) {
+    int look = looks++;
+    int stretch = index / every;
+    Optional<PersonBox> box =
+        sighting.fold(found -> Optional.of(PoseShape.box(found)), nobody -> Optional.empty());
+    if (wanted.isEmpty() || box.isEmpty() || stretch > LOOKS) {
+      return;
+    }
+    if (kept.isEmpty() || kept.get(kept.size() - 1).stretch() != stretch) {
+      kept.add(new Kept(look, stretch, bgrUpright.clone(), box.get()));
+      return;
+    }
+    Kept last = kept.get(kept.size() - 1);
+    if (box.get().height() > 1.01 * last.athlete().height()) {
+      bgrUpright.copyTo(last.picture());
+      kept.set(kept.size() - 1, new Kept(look, stretch, last.picture(), box.get()));
+    }
+  }
+
+  /**
+   * The disc as the frames show it; empty when none was wanted or found.
+   *
+   * @param moves one a look: brings a point of its frame to the still view
+   */
+  Optional<Disc> disc(List<Similarity> moves) {
+    return wanted.flatMap(disc -> find(disc, moves));
+  }
+
+  /** What the coach has to know when a wanted disc was not found. */
+  Optional<String> warning(AnalysisOptions given) {
+    return whyNot.map(
+        reason ->
+            "the disc was not found ("
+                + reason
+                + "): "
+                + (given.athleteHeightM().isPresent()
+                    ? "centimetres come from the athlete's height"
+                    : given.benchHeightM().isPresent()
+                        ? "centimetres come from the bench, if the rear foot is on it"
+                        : "no centimetres; point at it with --disc-at X,Y or give --height"));
+  }
+
+  private Optional<Disc> find(DiscWanted disc, List<Similarity> moves) {
+    if (kept.isEmpty()) {
+      whyNot = Optional.of("nobody was found to look beside");
+      return Optional.empty();
+    }
+    double standingPx =
+        kept.stream().mapToDouble(k -> k.athlete().height()).max().orElseThrow() / BOX_OF_STATURE;
+    DiscFinder finder = new DiscFinder(DiscFinderParameters.defaults());
+    List<Seen> seen = new ArrayList<>();
+    List<String> reasons = new ArrayList<>();
+    for (Kept frame : kept) {
+      double zoom = moves.get(frame.look()).scale();
+      DiscFinding finding = finder.find(frame.picture(), search(disc, frame, standingPx));
+      if (finding instanceof DiscFinding.Found found) {
+        seen.add(new Seen(found.diameterPx() * zoom, found.plusMinusPx() * zoom));
+      } else {
+        reasons.add(finding.fold(found -> "", DiscFinding.NotFound::reason));
+      }
+    }
+    Optional<Disc> middle = middle(disc, seen);
+    if (middle.isEmpty()) {
+      whyNot =
+          Optional.of(
+              seen.size() >= FEWEST
+                  ? "the frames show discs of different sizes"
+                  : reasons.stream().findFirst().orElse("one frame alone shows it"));
+    }
+    return middle;
+  }
+
+  /** A disc as one frame shows it, pixels. */
+  private record Seen(double diameterPx, double plusMinusPx) {}
+
+  private static Optional<Disc> middle(DiscWanted disc, List<Seen> seen) {
+    if (seen.size() < FEWEST) {
+      return Optional.empty();
+    }
+    double middle = median(seen.stream().map(Seen::diameterPx).sorted().toList());
+    List<Seen> agree =
+        seen.stream().filter(s -> Math.abs(s.diameterPx() / middle - 1) < SAME_SIZE).toList();
+    if (agree.size() < FEWEST || 2 * agree.size() <= seen.size()) {
+      return Optional.empty();
+    }
+    double diameter = median(agree.stream().map(Seen::diameterPx).sorted().toList());
+    double spread =
+        Math.sqrt(
+            agree.stream()
+                .mapToDouble(s -> (s.diameterPx() - diameter) * (s.diameterPx() - diameter))
+                .average()
+                .orElse(0));
+    // What one frame cannot see of its rim the next does not see either: no gain from their number.
+    double own = median(agree.stream().map(Seen::plusMinusPx).sorted().toList()) / 1.96;
+    return Optional.of(new Disc(disc.diameterM(), diameter, Math.hypot(own, spread) / diameter));
+  }
+
+  private static double median(List<Double> sorted) {
+    return sorted.get(sorted.size() / 2);
+  }
+
+  private static DiscSearch search(DiscWanted disc, Kept frame, double standingPx) {
+    double expected = disc.diameterM() / USUAL_STATURE_M * standingPx;
+    double least = Math.max(12, LEAST_OF_EXPECTED * expected);
+    double most = Math.max(24, MOST_OF_EXPECTED * expected);
+    return disc.at()
+        .map(place -> new DiscSearch(place.x(), place.y(), POINTED_REACH * most, least, most))
+        .orElseGet(
+            () -> {
+              DiscSearch about = DiscSearch.about(frame.athlete(), standingPx);
+              return new DiscSearch(about.nearX(), about.nearY(), about.reachPx(), least, most);
+            });
+  }
+
+  @Override
+  public void close() {
+    kept.forEach(k -> k.picture().close());
+  }
+}
