@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param frames frame index in the clip of each row
  * @param timeS seconds of each row
  * @param frontLeg the athlete's own leg that is ahead
- * @param sideAgreement share of the evidence for {@code frontLeg}, 0…1; below 0.6 it was taken for
+ * @param sideAgreement share of the evidence for {@code frontLeg}, 0…1; below 0.75 it was taken for
  *     the near one, as clips are to be filmed
  * @param swappedShare share of the frames in which the model had the legs exchanged
  * @param bodyPx rough stature in pixels
