@@ -15,9 +15,7 @@ import shinline.metrics.reps.RepTimes;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.Middle;
-import shinline.metrics.track.PointPath;
 
 /** Reads from the cleaned track what each rep's faults are judged by. */
 final class EvidenceReading {
@@ -116,7 +114,7 @@ final class EvidenceReading {
    * with both ends is a point misplaced, as is one that jumps up and comes down again at once.
    */
   private Peak held(Series end, Series other, BodyPoint point, RepTimes t) {
-    if (seenShare(point, t) < LEAST_SEEN_FOOT) {
+    if (body.track().source().seenShare(point, t.startS(), t.endS()) < LEAST_SEEN_FOOT) {
       return Peak.NONE;
     }
     Series over = joined(end, other, i -> end.value(i) - Math.max(0, other.value(i)));
@@ -129,22 +127,6 @@ final class EvidenceReading {
       }
     }
     return best;
-  }
-
-  /** Share of the looks of a rep that saw the point; in the others it was bridged. */
-  private double seenShare(BodyPoint point, RepTimes t) {
-    LegTrack looks = body.track().source();
-    PointPath path = looks.path(point);
-    double[] times = looks.timeS();
-    int inside = 0;
-    int seen = 0;
-    for (int i = 0; i < times.length; i++) {
-      if (times[i] >= t.startS() && times[i] <= t.endS()) {
-        inside++;
-        seen += path.seen(i) ? 1 : 0;
-      }
-    }
-    return inside == 0 ? 0 : seen / (double) inside;
   }
 
   /** Rear knee's opening less the front knee's, over the first 30 % of the drive. */

@@ -16,8 +16,6 @@ import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.LegTrack;
-import shinline.metrics.track.PointPath;
 
 /** Values at the bottom, phases and speeds of a rep, each with its ±. */
 final class RepMeasuring {
@@ -184,19 +182,9 @@ final class RepMeasuring {
 
   /** Share of the looks around the bottom that saw the point; the others were bridged. */
   private double seenShare(BodyPoint point, BottomWindow window) {
-    LegTrack looks = body.track().source();
-    PointPath path = looks.path(point);
-    double[] times = looks.timeS();
-    int inside = 0;
-    int seen = 0;
-    for (int i = 0; i < path.size(); i++) {
-      double t = times[i];
-      if (t >= window.fromS() - BRIDGE_S && t <= window.toS() + BRIDGE_S) {
-        inside++;
-        seen += path.seen(i) ? 1 : 0;
-      }
-    }
-    return inside == 0 ? 0 : seen / (double) inside;
+    return body.track()
+        .source()
+        .seenShare(point, window.fromS() - BRIDGE_S, window.toS() + BRIDGE_S);
   }
 
   /** Jitter of the worst of the points after smoothing and the median over the window, pixels. */

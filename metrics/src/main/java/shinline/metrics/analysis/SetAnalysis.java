@@ -44,7 +44,7 @@ public final class SetAnalysis {
 
   /** What the correction would be given; empty when the legs cannot be told apart. */
   public static Optional<Landmarks> landmarks(RawTrack raw, AnalysisOptions options) {
-    double yawDeg = SideView.of(raw).map(SideView::yawDeg).orElse(0.0);
+    double yawDeg = SideView.yawDeg(raw);
     return raw.poses().size() < LEAST_POSES
         ? Optional.empty()
         : new LegIdentity(LegIdentityParameters.DEFAULT)
@@ -57,7 +57,7 @@ public final class SetAnalysis {
   private static Landmarks landmarks(LegTrack legs, Vertical vertical, double yawDeg) {
     return new Landmarks(
         new TrackCleaning(CleaningParameters.DEFAULT).clean(legs),
-        vertical.view(legs.facing().side(), yawDeg < SideView.LEAST_TOLD_DEG ? 0 : yawDeg));
+        vertical.view(legs.facing().side(), SideView.toldDeg(yawDeg)));
   }
 
   /** Measures and judges the set a track shows. */
@@ -79,8 +79,7 @@ public final class SetAnalysis {
     if (found.size() < LEAST_POSES) {
       return not(Kind.TOO_SHORT, "the clip is too short to hold a rep", "film the whole set");
     }
-    Optional<SideView> view = SideView.of(raw);
-    double yawDeg = view.map(SideView::yawDeg).orElse(0.0);
+    double yawDeg = SideView.yawDeg(raw);
     if (yawDeg > SideView.REFUSED_DEG) {
       return not(
           Kind.NOT_SIDE_VIEW,
@@ -128,7 +127,7 @@ public final class SetAnalysis {
     Scale scale = Scale.of(options, body);
     CameraSway sway = CameraSway.of(options.hold(), body);
     return new AnalysisOutcome.Measured(
-        new SetMeasuring(legs, body, scale, vertical, view, sway, yawDeg, options, reps).result());
+        new SetMeasuring(legs, body, scale, vertical, view, sway, options, reps).result());
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */

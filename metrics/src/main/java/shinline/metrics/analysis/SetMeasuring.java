@@ -42,7 +42,10 @@ final class SetMeasuring {
   private final Vertical vertical;
   private final ViewGeometry view;
   private final CameraSway sway;
+
+  /** Off a true side view, degrees; 0 when that cannot be told from one. */
   private final double yawDeg;
+
   private final AnalysisOptions options;
   private final List<Rep> reps;
 
@@ -53,7 +56,6 @@ final class SetMeasuring {
       Vertical vertical,
       ViewGeometry view,
       CameraSway sway,
-      double yawDeg,
       AnalysisOptions options,
       List<Rep> reps) {
     this.legs = legs;
@@ -62,7 +64,7 @@ final class SetMeasuring {
     this.vertical = vertical;
     this.view = view;
     this.sway = sway;
-    this.yawDeg = yawDeg;
+    yawDeg = view.yaw().degrees();
     this.options = options;
     this.reps = reps;
   }
@@ -77,7 +79,7 @@ final class SetMeasuring {
             coarse ? IntervalModel.DEFAULT.coarser() : IntervalModel.DEFAULT,
             vertical.sigmaDeg(),
             sway,
-            view.yaw().degrees(),
+            yawDeg,
             frameS());
     BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
     EvidenceReading reading = new EvidenceReading(body, reps, back);
@@ -214,7 +216,7 @@ final class SetMeasuring {
           "the camera moved, and the background shows too little to steady the picture by: values"
               + " are less sure; put the phone on a stand");
     }
-    if (legs.sideAgreement() < 0.75) {
+    if (!legs.sideIsClear()) {
       warnings.add(
           "left and right could be told apart only weakly: check that the front leg is the "
               + legs.frontLeg().name().toLowerCase(java.util.Locale.ROOT));
@@ -230,7 +232,7 @@ final class SetMeasuring {
         rearFoot(),
         vertical.rollDeg(),
         vertical.source(),
-        yawDeg >= SideView.LEAST_TOLD_DEG ? Optional.of(yawDeg) : Optional.empty(),
+        yawDeg > 0 ? Optional.of(yawDeg) : Optional.empty(),
         scale.cmPerPx(),
         scale.source(),
         options.hold(),
@@ -239,12 +241,12 @@ final class SetMeasuring {
 
   /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
   private List<TrunkOutline> squareOn() {
-    return yawDeg < SideView.LEAST_TOLD_DEG ? options.outlines() : List.of();
+    return yawDeg > 0 ? List.of() : options.outlines();
   }
 
   /** No flag must not pass for a good back where nobody could see it. */
   private Optional<String> unseenBacks(BackReading back) {
-    if (yawDeg >= SideView.LEAST_TOLD_DEG) {
+    if (yawDeg > 0) {
       return Optional.of(
           "the camera is too far off the side to see the outline of the back: rounding and arching"
               + " are not judged");

@@ -18,6 +18,11 @@ public record TempoTarget(
     }
   }
 
+  /**
+   * Seconds either way when none are given; a coach counting aloud is no closer (common practice).
+   */
+  public static final double DEFAULT_TOLERANCE_S = 0.5;
+
   public static TempoTarget any() {
     return new TempoTarget(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }

@@ -37,6 +37,25 @@ public record LegTrack(
     return Objects.requireNonNull(paths.get(point));
   }
 
+  /** Whether the evidence for {@code frontLeg} is as clear as a far front leg needs it. */
+  public boolean sideIsClear() {
+    return sideAgreement >= LegVotes.CLEAR;
+  }
+
+  /** Share of the looks within a time that saw a point, 0…1; 0 when there is no look. */
+  public double seenShare(BodyPoint point, double fromS, double toS) {
+    PointPath path = path(point);
+    int inside = 0;
+    int seen = 0;
+    for (int i = 0; i < timeS.length; i++) {
+      if (timeS[i] >= fromS && timeS[i] <= toS) {
+        inside++;
+        seen += path.seen(i) ? 1 : 0;
+      }
+    }
+    return inside == 0 ? 0 : seen / (double) inside;
+  }
+
   /** The near leg is the one on the side the athlete faces: facing right shows the right side. */
   public boolean frontLegNearCamera() {
     return frontLeg == facing.side();

@@ -7,7 +7,7 @@ final class LegVotes {
    * one the model names legs at random, in clips from the wished side most of all; on clips whose
    * front leg was the far one its names were right nearly always.
    */
-  private static final double LEAST_FOR_FAR = 0.75;
+  static final double CLEAR = 0.75;
 
   private final double[] leftOverRight;
   private final Side near;
@@ -34,7 +34,7 @@ final class LegVotes {
   }
 
   Side frontLeg() {
-    return share(near.other()) >= LEAST_FOR_FAR ? near.other() : near;
+    return share(near.other()) >= CLEAR ? near.other() : near;
   }
 
   /** Share of the votes for the front leg, 0…1. */

@@ -56,6 +56,20 @@ public record SideView(double spread) {
         : Optional.empty();
   }
 
+  /**
+   * What the track tells of the view, degrees; 0 when shoulders or hips are never seen.
+   *
+   * @return as {@link #yawDeg()}
+   */
+  public static double yawDeg(RawTrack track) {
+    return of(track).map(SideView::yawDeg).orElse(0.0);
+  }
+
+  /** The yaw as far as it can be told, degrees; 0 for what may be a true side view. */
+  public static double toldDeg(double yawDeg) {
+    return yawDeg < LEAST_TOLD_DEG ? 0 : yawDeg;
+  }
+
   /** Off a true side view, degrees, 0…90; rough: ± 10 degrees. */
   public double yawDeg() {
     return Math.toDegrees(Math.asin(Math.min(1, spread / SHOULDERS)));

@@ -89,10 +89,11 @@ public final class AccuracyRun {
     }
     ClipReport report = check(clip, truth);
     if (report instanceof ClipReport.Measured measured) {
-      scores.add(ClipScore.of(truth, measured.set()));
+      ClipScore score = ClipScore.of(truth, measured.set());
+      scores.add(score);
       // The truth's pixels are those of each frame, a steadied track's those of the still view.
       if (measured.set().setUp().cameraHold() != SetUp.CameraHold.STEADIED) {
-        measured.footage().ifPresent(footage -> crossValidation.add(truth, footage));
+        measured.footage().ifPresent(footage -> crossValidation.add(score, footage));
       }
     } else if (report instanceof ClipReport.NotMeasured not) {
       // The clip was fine, so each of its reps counts as missed.

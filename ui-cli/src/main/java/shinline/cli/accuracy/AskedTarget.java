@@ -15,9 +15,6 @@ import shinline.metrics.target.TempoTarget.Phase;
  * @param name as in a target file
  */
 record AskedTarget(String name, Target target) {
-  /** What a target file gives a phase whose length is a plain number. */
-  private static final double TOLERANCE_S = 0.5;
-
   /** The house's presets, depth alone, and two usual tempos: one quick, one slow. */
   static final List<AskedTarget> ALL =
       List.of(
@@ -41,7 +38,9 @@ record AskedTarget(String name, Target target) {
   }
 
   private static Optional<Phase> about(double seconds) {
-    return Optional.of(new Phase(seconds - TOLERANCE_S, seconds + TOLERANCE_S));
+    return Optional.of(
+        new Phase(
+            seconds - TempoTarget.DEFAULT_TOLERANCE_S, seconds + TempoTarget.DEFAULT_TOLERANCE_S));
   }
 
   private static Optional<Phase> open() {

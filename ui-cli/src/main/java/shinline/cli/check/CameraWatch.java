@@ -23,22 +23,22 @@ final class CameraWatch implements AutoCloseable {
     timesS.add(timeS);
   }
 
-  CameraHold hold() {
+  /**
+   * What was made out of the camera.
+   *
+   * @param moves one a look, from its frame to the still view
+   */
+  record Told(CameraHold hold, List<Similarity> moves, CameraPath path) {}
+
+  /** Told once, after the last look. */
+  Told told() {
+    List<Similarity> moves = motion.toMiddleView();
     return motion
         .steadiness()
         .fold(
-            steady -> CameraHold.STILL,
-            moving -> CameraHold.STEADIED,
-            unsure -> CameraHold.NOT_FOLLOWED);
-  }
-
-  /** One move a look, from its frame to the still view. */
-  List<Similarity> moves() {
-    return motion.toMiddleView();
-  }
-
-  CameraPath path() {
-    return hold() == CameraHold.STEADIED ? CameraPath.of(timesS, moves()) : CameraPath.still();
+            steady -> new Told(CameraHold.STILL, moves, CameraPath.still()),
+            moving -> new Told(CameraHold.STEADIED, moves, CameraPath.of(timesS, moves)),
+            unsure -> new Told(CameraHold.NOT_FOLLOWED, moves, CameraPath.still()));
   }
 
   @Override

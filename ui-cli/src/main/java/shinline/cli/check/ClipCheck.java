@@ -151,10 +151,11 @@ public final class ClipCheck implements ClipChecker {
           progress.frames(frame.index() + 1, info.expectedFrames());
         }
         company.warning().ifPresent(warnings::add);
-        roll = room.roll(watch.moves());
-        hold = watch.hold();
-        camera = watch.path();
-        disc = discs.disc(watch.moves());
+        CameraWatch.Told told = watch.told();
+        hold = told.hold();
+        camera = told.path();
+        roll = room.roll(told.moves());
+        disc = discs.disc(told.moves());
         discs.warning(options.analysis()).ifPresent(warnings::add);
         outlines = OutlineCrossing.still(back.outlines(), camera, info.heightPx());
       }

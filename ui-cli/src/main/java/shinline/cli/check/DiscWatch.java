@@ -69,8 +69,7 @@ final class DiscWatch implements AutoCloseable {
   void look(int index, Mat bgrUpright, PoseSighting sighting) {
     int look = looks++;
     int stretch = index / every;
-    Optional<PersonBox> box =
-        sighting.fold(found -> Optional.of(PoseShape.box(found)), nobody -> Optional.empty());
+    Optional<PersonBox> box = PoseShape.box(sighting);
     if (wanted.isEmpty() || box.isEmpty() || stretch > LOOKS) {
       return;
     }

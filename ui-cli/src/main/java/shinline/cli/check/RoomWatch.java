@@ -41,11 +41,7 @@ final class RoomWatch implements AutoCloseable {
       return;
     }
     nextIndex = index + every;
-    kept.add(new Kept(look, bgrUpright.clone(), box(sighting)));
-  }
-
-  private static Optional<PersonBox> box(PoseSighting sighting) {
-    return sighting.fold(found -> Optional.of(PoseShape.box(found)), nobody -> Optional.empty());
+    kept.add(new Kept(look, bgrUpright.clone(), PoseShape.box(sighting)));
   }
 
   /**

@@ -2,6 +2,7 @@ package shinline.cli.crossing;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
@@ -41,6 +42,11 @@ public final class PoseShape {
               BodyLandmark.RIGHT_FOOT_INDEX));
 
   private PoseShape() {}
+
+  /** The rectangle around whoever was seen; empty when nobody was. */
+  public static Optional<PersonBox> box(PoseSighting sighting) {
+    return sighting.fold(found -> Optional.of(box(found)), nobody -> Optional.empty());
+  }
 
   /** The rectangle that holds the whole body, with a margin. */
   public static PersonBox box(PoseSighting.Found found) {

@@ -12,11 +12,6 @@ import shinline.metrics.target.TempoTarget.Phase;
  * a time.
  */
 final class TempoReader {
-  /**
-   * Seconds either way when none are given; a coach counting aloud is no closer (common practice).
-   */
-  static final double DEFAULT_TOLERANCE_S = 0.5;
-
   private static final List<String> PHASES = List.of("lowering", "hold", "drive", "top");
   private static final Pattern RUN_TOGETHER = Pattern.compile("[0-9xX]{4}");
   private static final String NOTATION =
@@ -73,7 +68,7 @@ final class TempoReader {
   private static Optional<Phase> seconds(Field field, String name, String text) {
     Optional<Double> seconds = Quantity.TIME.plausible(text);
     return seconds.isPresent()
-        ? Optional.of(around(seconds.get(), DEFAULT_TOLERANCE_S))
+        ? Optional.of(around(seconds.get(), TempoTarget.DEFAULT_TOLERANCE_S))
         : field.wrong(
             name + " should be 0 to 60 seconds, not \"" + shortened(text) + "\"", NOTATION);
   }
@@ -91,12 +86,12 @@ final class TempoReader {
       fast(field, field.name());
       return Optional.empty();
     }
-    return Quantity.TIME.read(field).map(s -> around(s, DEFAULT_TOLERANCE_S));
+    return Quantity.TIME.read(field).map(s -> around(s, TempoTarget.DEFAULT_TOLERANCE_S));
   }
 
   private static Optional<Phase> secondsAndTolerance(Field field) {
     Optional<Double> seconds = Optional.empty();
-    Optional<Double> tolerance = Optional.of(DEFAULT_TOLERANCE_S);
+    Optional<Double> tolerance = Optional.of(TempoTarget.DEFAULT_TOLERANCE_S);
     boolean given = false;
     for (Field part : field.fields(List.of("seconds", "tolerance")).orElse(List.of())) {
       if (part.name().equals("seconds")) {
