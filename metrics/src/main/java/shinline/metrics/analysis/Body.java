@@ -30,6 +30,24 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
    */
   private static final double BENCH_DEPTH = 0.0122;
 
+  /** How far below the middle of heel and toe point the sole is, share of stature. */
+  private static final double SOLE_BELOW = 0.0174;
+
+  /**
+   * How much higher or lower the rear knee shows for standing in another plane when nothing tells,
+   * share of stature; like the sole's from clips with truth.
+   */
+  private static final double USUAL_LIFT = 0.026;
+
+  /** The rear foot stands on its toes: its point lies this much above the front one's. */
+  private static final double REAR_TOE_ABOVE = 0.0105;
+
+  /** The knee is nearer to the camera's height than the toe, and moves less. */
+  private static final double KNEE_OF_TOE = 0.9;
+
+  /** A rear toe in the dark may be 3 cm off, as much as stances differ. */
+  private static final double TRUST_IN_TOE = 0.6;
+
   static Optional<Body> of(CleanTrack corrected) {
     Optional<BodyScale> scale = BodyScale.of(corrected);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
@@ -77,15 +95,45 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
 
   /**
    * Rear knee above the floor, pixels of the middle plane. The floor is the front foot's; the rear
-   * leg stands about 0.2 m farther from or nearer to the camera, which lifts or lowers it in the
-   * picture, and heel and toe points lie a little above the sole. Both from clips with truth.
+   * leg stands farther from or nearer to the camera, which lifts or lowers it in the picture, and
+   * heel and toe points lie a little above the sole.
    */
   Series rearKneeHeight() {
     double stature = scale.staturePx();
-    double soleBelow = 0.0174 * stature;
-    double depth = 0.0208 * stature * (track.source().frontLegNearCamera() ? -1 : 1);
+    double soleBelow = SOLE_BELOW * stature;
+    double lifted = rearLift() * stature;
     double floor = (toe.y() + heel.y()) / 2;
-    return track.path(BodyPoint.REAR_KNEE).y().map(y -> y - floor + soleBelow + depth);
+    return track.path(BodyPoint.REAR_KNEE).y().map(y -> y - floor + soleBelow - lifted);
+  }
+
+  /**
+   * How much higher the rear knee shows for standing in another plane, share of stature. Feet may
+   * stand wide or narrow: a rear toe on the floor tells how far it is from the front one's plane,
+   * if not very exactly; on a bench it tells nothing, and the usual stance is taken.
+   */
+  private double rearLift() {
+    double usual = USUAL_LIFT * (track.source().frontLegNearCamera() ? 1 : -1);
+    OptionalDouble rise = rearToeRise();
+    if (rise.isEmpty() || rise.getAsDouble() > BENCH_RISE) {
+      return usual;
+    }
+    double seen = KNEE_OF_TOE * (rise.getAsDouble() - REAR_TOE_ABOVE);
+    return usual + TRUST_IN_TOE * (seen - usual);
+  }
+
+  /** The rear toe above the front one, share of stature; the middle over the clip. */
+  private OptionalDouble rearToeRise() {
+    CleanPath rear = track.path(BodyPoint.REAR_TOE);
+    List<Double> y = new ArrayList<>();
+    for (int i = 0; i < rear.y().size(); i++) {
+      if (rear.seen(i)) {
+        y.add(rear.y().value(i));
+      }
+    }
+    OptionalDouble middle = Middle.median(y);
+    return middle.isPresent()
+        ? OptionalDouble.of((middle.getAsDouble() - toe.y()) / scale.staturePx())
+        : OptionalDouble.empty();
   }
 
   /**
@@ -94,17 +142,10 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
    * one, or nearer, and a camera at hip height sees what is farther and below it higher up.
    */
   OptionalDouble benchRise() {
-    CleanPath rear = track.path(BodyPoint.REAR_TOE);
-    List<Double> y = new ArrayList<>();
-    for (int i = 0; i < rear.y().size(); i++) {
-      if (rear.seen(i)) {
-        y.add(rear.y().value(i));
-      }
-    }
-    double rise = Middle.median(y).orElse(toe.y()) - toe.y();
-    double depth = BENCH_DEPTH * scale.staturePx() * (track.source().frontLegNearCamera() ? 1 : -1);
-    return rise / scale.staturePx() > BENCH_RISE
-        ? OptionalDouble.of(rise - depth)
+    double rise = rearToeRise().orElse(0);
+    double depth = BENCH_DEPTH * (track.source().frontLegNearCamera() ? 1 : -1);
+    return rise > BENCH_RISE
+        ? OptionalDouble.of((rise - depth) * scale.staturePx())
         : OptionalDouble.empty();
   }
 }

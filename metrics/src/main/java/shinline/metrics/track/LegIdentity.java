@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import shinline.metrics.track.ForwardTrack.Joint;
@@ -75,6 +76,17 @@ public final class LegIdentity {
           paths.put(BodyPoint.valueOf("FRONT_" + joint.name()), pair.front());
           paths.put(BodyPoint.valueOf("REAR_" + joint.name()), pair.rear());
         });
+    SlidFoot foot =
+        SlidFoot.mend(
+            Objects.requireNonNull(paths.get(BodyPoint.FRONT_ANKLE)),
+            Objects.requireNonNull(paths.get(BodyPoint.FRONT_HEEL)),
+            ankles.front(),
+            Objects.requireNonNull(plants.get(Joint.HEEL)).front(),
+            track.path(Joint.KNEE, Side.LEFT),
+            track.path(Joint.KNEE, Side.RIGHT),
+            track.bodyPx());
+    paths.put(BodyPoint.FRONT_ANKLE, foot.ankle());
+    paths.put(BodyPoint.FRONT_HEEL, foot.heel());
     KneeChain knees =
         KneeChain.solve(
             track.path(Joint.KNEE, Side.LEFT),
@@ -89,6 +101,7 @@ public final class LegIdentity {
     Pair unmixed = BlendGuard.DEFAULT.clean(new Pair(knees.front(), knees.rear()), track.timeS());
     paths.put(BodyPoint.FRONT_KNEE, unmixed.front());
     paths.put(BodyPoint.REAR_KNEE, unmixed.rear());
+    votes.knees(unmixed.front(), unmixed.rear(), parameters.splitApart() * track.bodyPx() / 2);
     Side frontLeg = votes.frontLeg();
     Pair hips =
         bySide(track.path(Joint.HIP, frontLeg), track.path(Joint.HIP, frontLeg.other()), votes);

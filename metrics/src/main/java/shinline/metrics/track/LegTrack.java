@@ -11,8 +11,8 @@ import java.util.Objects;
  * @param frames frame index in the clip of each row
  * @param timeS seconds of each row
  * @param frontLeg the athlete's own leg that is ahead
- * @param sideAgreement share of the evidence for {@code frontLeg}, 0…1; below 0.75 it was taken for
- *     the near one, as clips are to be filmed
+ * @param sideAgreement share of the evidence for {@code frontLeg}, 0…1: the model's names and which
+ *     knee was hidden
  * @param swappedShare share of the frames in which the model had the legs exchanged
  * @param bodyPx rough stature in pixels
  * @param splitShare share of the frames that show a split stance
@@ -37,7 +37,7 @@ public record LegTrack(
     return Objects.requireNonNull(paths.get(point));
   }
 
-  /** Whether the evidence for {@code frontLeg} is as clear as a far front leg needs it. */
+  /** Whether the evidence leaves no doubt of {@code frontLeg}. */
   public boolean sideIsClear() {
     return sideAgreement >= LegVotes.CLEAR;
   }

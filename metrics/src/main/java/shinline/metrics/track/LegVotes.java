@@ -1,16 +1,24 @@
 package shinline.metrics.track;
 
-/** Which of the model's labels sat on the front leg, frame by frame and over the clip. */
+import java.util.OptionalDouble;
+
+/** Which leg is in front: which of the model's names sat on it, and which knee was hidden. */
 final class LegVotes {
   /**
-   * Least share of the votes for a front leg that is the far one. Where the near leg hides the far
-   * one the model names legs at random, in clips from the wished side most of all; on clips whose
-   * front leg was the far one its names were right nearly always.
+   * What names weigh against knees: a little more, so that names that all agree stand against knees
+   * that show nothing hidden.
    */
-  static final double CLEAR = 0.75;
+  private static final double NAMES = 0.55;
+
+  /** Least share of the evidence for either leg that leaves no doubt. */
+  static final double CLEAR = 0.7;
+
+  /** A knee trusted this much less than the other one is the one that is hidden at times. */
+  private static final double HIDDEN = 0.05;
 
   private final double[] leftOverRight;
   private final Side near;
+  private OptionalDouble farHidden = OptionalDouble.empty();
 
   /**
    * @param near the side the camera sees
@@ -25,6 +33,24 @@ final class LegVotes {
     leftOverRight[i] += side == Side.LEFT ? weight : -weight;
   }
 
+  /**
+   * Takes the knees as a second witness: the far one is behind the near leg and its weights at
+   * times, and the model says so in the trust it has in it, whatever name it gives it.
+   *
+   * @param apartPx knees nearer to each other than this may be one and the same
+   */
+  void knees(PointPath front, PointPath rear, double apartPx) {
+    int both = 0;
+    int hidden = 0;
+    for (int i = 0; i < front.size(); i++) {
+      if (front.seen(i) && rear.seen(i) && front.distance(rear, i) > apartPx) {
+        both++;
+        hidden += front.confidence(i) < rear.confidence(i) - HIDDEN ? 1 : 0;
+      }
+    }
+    farHidden = both == 0 ? OptionalDouble.empty() : OptionalDouble.of(hidden / (double) both);
+  }
+
   private double sum(int sign) {
     double sum = 0;
     for (double v : leftOverRight) {
@@ -34,12 +60,21 @@ final class LegVotes {
   }
 
   Side frontLeg() {
-    return share(near.other()) >= CLEAR ? near.other() : near;
+    return farShare() > 0.5 ? near.other() : near;
   }
 
-  /** Share of the votes for the front leg, 0…1. */
+  /** Share of the evidence for the front leg, 0…1. */
   double agreement() {
-    return share(frontLeg());
+    return frontLeg() == near ? 1 - farShare() : farShare();
+  }
+
+  /**
+   * Share of the evidence for a far front leg. Names alone do not tell it: where the near leg hides
+   * the far one the model names legs at random, in clips from the wished side most of all.
+   */
+  private double farShare() {
+    double named = share(near.other());
+    return farHidden.isPresent() ? NAMES * named + (1 - NAMES) * farHidden.getAsDouble() : named;
   }
 
   private double share(Side side) {

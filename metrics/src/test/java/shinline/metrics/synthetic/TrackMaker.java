@@ -51,6 +51,10 @@ public final class TrackMaker {
   private long seed = 1;
   private double rollDeg;
   private double spread = 0.01;
+
+  /** The near leg hides the far knee at times: the model trusts its point less. */
+  private static final double FAR_KNEE_HIDDEN = 0.15;
+
   private double confidence = 0.95;
   private IntPredicate exchanged = i -> false;
   private IntPredicate blended = i -> false;
@@ -294,10 +298,15 @@ public final class TrackMaker {
     }
     Side near = facing;
     Side front = frontNear ? near : near.other();
+    BodyPoint farKnee = frontNear ? BodyPoint.REAR_KNEE : BodyPoint.FRONT_KNEE;
     Map<RawPoint, RawSighting> points = new EnumMap<>(RawPoint.class);
     seen.forEach(
         (point, p) -> {
-          double sure = doubted.test(i) && point == BodyPoint.FRONT_KNEE ? 0.03 : confidence;
+          double hidden = point == farKnee ? FAR_KNEE_HIDDEN : 0;
+          double sure = Math.max(0, confidence - hidden);
+          if (doubted.test(i) && point == BodyPoint.FRONT_KNEE) {
+            sure = 0.03;
+          }
           points.put(raw(point, front, near), sighting(p, sure, random));
         });
     points.put(

@@ -63,7 +63,7 @@ final class StillPicture {
   /** A fault with its number and limit. */
   RepPicture fault(BufferedImage frame, double timeS, RepResult rep, Flag flag) {
     FlagCaption caption = FlagCaption.of(flag, units);
-    String where = String.format(Locale.ROOT, "rep %d, at %.1f s", rep.rep(), timeS);
+    String where = String.format(Locale.ROOT, "rep %d, at %.1f s", rep.rep(), flag.atS());
     Drawing drawing =
         (artist, ink) -> {
           artist.lines(ink, timeS);
