@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import shinline.cli.check.ClipReport;
 import shinline.cli.text.Units;
 import shinline.metrics.result.Flag;
@@ -16,11 +18,13 @@ import shinline.metrics.result.SetResult;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.Frame;
+import shinline.vision.clip.FrameChoice;
+import shinline.vision.clip.FrameStamp;
+import shinline.vision.clip.KnownFrames;
 
 /**
- * The drawn-on frames of one measured clip. They are fetched in a second pass that only decodes up
- * to the last one needed and turns no other frame into a picture: a fraction of the first pass,
- * which looks at each with the pose model, and no frame is ever kept.
+ * The drawn-on frames of one measured clip. They are fetched in a second look that knows their
+ * times from the first and leaps to them where the file has an index. No frame is ever kept.
  */
 public final class ClipPictures implements RepPictures {
   /** A longer set has bottoms of its notable reps only. */
@@ -54,8 +58,9 @@ public final class ClipPictures implements RepPictures {
     if (wanted.isEmpty()) {
       return RepPictures.none();
     }
-    return SecondLook.at(
-            reader, file, captureFps, report.clip(), stamp -> wanted.containsKey(stamp.index()))
+    FrameChoice choice =
+        new KnownFrames(stamps(report.set(), wanted.keySet()), report.clip().frames());
+    return SecondLook.at(reader, file, captureFps, report.clip(), choice)
         .map(
             clip -> {
               try (clip) {
@@ -94,6 +99,14 @@ public final class ClipPictures implements RepPictures {
     }
   }
 
+  /** When the wanted frames are shown, as the first look saw them. */
+  private static List<FrameStamp> stamps(SetResult set, Set<Integer> wanted) {
+    return IntStream.range(0, set.series().rows())
+        .filter(row -> wanted.contains(set.series().frame(row)))
+        .mapToObj(row -> new FrameStamp(set.series().frame(row), set.series().timeS(row)))
+        .toList();
+  }
+
   /** The frame that was looked at nearest to an instant; -1 when none was. */
   private static int frameAt(SetResult set, double timeS) {
     int best = -1;
@@ -118,12 +131,7 @@ public final class ClipPictures implements RepPictures {
     StillPicture still = new StillPicture(scene, units);
     HeadBlur blur = new HeadBlur(scene);
     List<RepPicture> pictures = new ArrayList<>();
-    // The rest of the clip is not read.
-    for (int left = wanted.size(); left > 0; left--) {
-      Optional<Frame> next = clip.next();
-      if (next.isEmpty()) {
-        break;
-      }
+    for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
       Frame frame = next.get();
       BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
       double timeS = frame.timeS();

@@ -1,6 +1,7 @@
 package shinline.vision.clip;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.jspecify.annotations.Nullable;
 
@@ -10,12 +11,13 @@ final class FfmpegClip implements Clip {
   private final PictureDecoder decoder;
   private final PictureConverter converter;
   private final FrameTally tally;
-  private final double secondsPerTick;
-  private final long firstTick;
-  private final FrameChoice choice;
+  private final PicturePath path;
+
+  /** Pictures after which nothing more is wanted, if that is known. */
+  private final OptionalInt wanted;
+
   private final Mat ownImage = new Mat();
-  private int index;
-  private boolean firstWaits = true;
+  private int handedOut;
   private boolean closed;
   private @Nullable ClipEnding ending;
 
@@ -33,9 +35,15 @@ final class FfmpegClip implements Clip {
     this.decoder = decoder;
     this.converter = converter;
     this.tally = tally;
-    this.secondsPerTick = secondsPerTick;
-    this.choice = choice;
-    this.firstTick = decoder.tick();
+    this.wanted =
+        choice
+            .known()
+            .map(known -> OptionalInt.of(known.stamps().size()))
+            .orElse(OptionalInt.empty());
+    this.path =
+        decoder.mayLeap()
+            ? new LeapingPath(decoder, secondsPerTick, choice.known().orElseThrow())
+            : new WalkingPath(decoder, secondsPerTick, choice);
   }
 
   @Override
@@ -56,25 +64,23 @@ final class FfmpegClip implements Clip {
     if (ending != null) {
       return Optional.empty();
     }
+    if (wanted.isPresent() && handedOut == wanted.getAsInt()) {
+      ending = new ClipEnding.Complete(handedOut);
+      return Optional.empty();
+    }
     try {
-      while (firstWaits || decoder.advance()) {
-        firstWaits = false;
-        FrameStamp stamp = new FrameStamp(index, (decoder.tick() - firstTick) * secondsPerTick);
-        boolean wanted = choice.wants(stamp);
-        if (wanted) {
-          converter.convert(decoder.picture(), image);
-        }
-        index++;
-        if (wanted) {
-          return Optional.of(new Frame(stamp.index(), stamp.timeS(), image));
-        }
+      Optional<FrameStamp> stamp = path.next();
+      if (stamp.isPresent()) {
+        converter.convert(decoder.picture(), image);
+        handedOut++;
+        return Optional.of(new Frame(stamp.get().index(), stamp.get().timeS(), image));
       }
       ending = tally.ending(info.expectedFrames(), info.expectedDurationS());
     } catch (RuntimeException | OutOfMemoryError e) {
       // OpenCV and JavaCPP report a picture they cannot take, or no memory left, in this way.
       ending =
           new ClipEnding.Stopped(
-              index,
+              handedOut,
               "reading stopped at a picture that could not be converted",
               "close other programs to free memory and try again; else copy the clip again");
     }

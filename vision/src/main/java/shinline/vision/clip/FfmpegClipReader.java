@@ -3,12 +3,8 @@ package shinline.vision.clip;
 import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_ALL;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_DATA_DISPLAYMATRIX;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_side_data_get;
-import static org.bytedeco.ffmpeg.global.avcodec.avcodec_alloc_context3;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_find_decoder;
-import static org.bytedeco.ffmpeg.global.avcodec.avcodec_free_context;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_get_name;
-import static org.bytedeco.ffmpeg.global.avcodec.avcodec_open2;
-import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_to_context;
 import static org.bytedeco.ffmpeg.global.avformat.AV_DISPOSITION_ATTACHED_PIC;
 import static org.bytedeco.ffmpeg.global.avformat.av_find_best_stream;
 import static org.bytedeco.ffmpeg.global.avformat.av_guess_sample_aspect_ratio;
@@ -32,7 +28,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
-import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avcodec.AVPacketSideData;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
@@ -48,6 +43,7 @@ import org.bytedeco.javacpp.PointerPointer;
 import shinline.vision.clip.ClipOpening.Kind;
 import shinline.vision.clip.ClipOpening.Opened;
 import shinline.vision.clip.ClipOpening.Refused;
+import shinline.vision.clip.PictureDecoder.Travel;
 
 /**
  * Reads H.264, HEVC, VP9 and AV1 films in mp4, mov, mkv or webm files through FFmpeg. Pictures are
@@ -220,24 +216,20 @@ public final class FfmpegClipReader implements ClipReader {
         format.streams(other).discard(AVDISCARD_ALL);
       }
     }
-    AVCodecContext codec = avcodec_alloc_context3(decoder);
-    avcodec_parameters_to_context(codec, stream.codecpar());
-    codec.pkt_timebase(stream.time_base());
-    codec.thread_count(options.decodeThreads());
-    if (avcodec_open2(codec, decoder, (PointerPointer<?>) null) < 0) {
-      avcodec_free_context(codec);
-      return noPicture();
-    }
     FrameTally tally = new FrameTally(secondsPerTick);
-    PictureDecoder pictures = new PictureDecoder(format, codec, number, tally);
-    if (!pictures.advance()) {
-      pictures.releaseCodec();
+    // Only mp4 and mov promise a number; the index they have it from is what leaping goes by.
+    boolean allSeen = choice.known().map(k -> k.ofFrames() == info.expectedFrames()).orElse(false);
+    Travel travel = allSeen && info.expectedFrames() > 0 ? Travel.LEAPING : Travel.WALKING;
+    Optional<PictureDecoder> pictures =
+        PictureDecoder.begin(format, number, decoder, options.decodeThreads(), travel, tally);
+    if (pictures.isEmpty()) {
       return noPicture();
     }
     int storedWidth = orientation.swapsSides() ? info.heightPx() : info.widthPx();
     int storedHeight = orientation.swapsSides() ? info.widthPx() : info.heightPx();
     PictureConverter converter = new PictureConverter(storedWidth, storedHeight, orientation);
-    return new Opened(new FfmpegClip(info, pictures, converter, tally, secondsPerTick, choice));
+    return new Opened(
+        new FfmpegClip(info, pictures.get(), converter, tally, secondsPerTick, choice));
   }
 
   private static Refused noPicture() {

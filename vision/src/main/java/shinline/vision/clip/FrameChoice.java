@@ -1,5 +1,7 @@
 package shinline.vision.clip;
 
+import java.util.Optional;
+
 /**
  * Which pictures of a clip are wanted. A picture that is not is decoded, as those after it need it,
  * but not converted, scaled or turned, which costs as much again.
@@ -14,4 +16,12 @@ public interface FrameChoice {
    * keeps may be read by the caller once the clip has ended or is closed.
    */
   boolean wants(FrameStamp stamp);
+
+  /**
+   * The wanted pictures, when they are known from an earlier reading; empty when each has to be
+   * asked about. A reader may leap over what lies between known ones, unasked.
+   */
+  default Optional<KnownFrames> known() {
+    return Optional.empty();
+  }
 }

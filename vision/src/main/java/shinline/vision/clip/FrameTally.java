@@ -47,6 +47,12 @@ final class FrameTally {
     read.add(tick);
   }
 
+  /** Forgets all, for a film that is read anew from its beginning. */
+  void restart() {
+    promised.clear();
+    read.clear();
+  }
+
   /**
    * @param indexedFrames pictures the file's index lists, 0 without an index
    * @param expectedS seconds the file promises, 0 when it does not say
@@ -107,6 +113,10 @@ final class FrameTally {
       }
       values[size] = value;
       size++;
+    }
+
+    void clear() {
+      size = 0;
     }
 
     long[] sorted() {

@@ -1,25 +1,43 @@
 package shinline.vision.clip;
 
+import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_DEFAULT;
+import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_NONREF;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_EXPLODE;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_FLAG_DISCARD;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_alloc;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_free;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_unref;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_alloc_context3;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_flush_buffers;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_free_context;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_open2;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_to_context;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_receive_frame;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_send_packet;
+import static org.bytedeco.ffmpeg.global.avformat.AVSEEK_FLAG_BACKWARD;
+import static org.bytedeco.ffmpeg.global.avformat.av_index_search_timestamp;
 import static org.bytedeco.ffmpeg.global.avformat.av_read_frame;
+import static org.bytedeco.ffmpeg.global.avformat.av_seek_frame;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_close_input;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_unref;
 import static org.bytedeco.ffmpeg.presets.avutil.AVERROR_EAGAIN;
 
+import java.util.Optional;
+import java.util.function.LongPredicate;
+import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avutil;
+import org.bytedeco.javacpp.PointerPointer;
 
 /**
  * Walks a film's pictures in the order they are shown, passing over damaged ones. Uses FFmpeg's own
@@ -28,24 +46,94 @@ import org.bytedeco.ffmpeg.global.avutil;
  */
 final class PictureDecoder implements AutoCloseable {
 
+  /** How a film is gone through. */
+  enum Travel {
+    /** From one picture to the next. */
+    WALKING,
+    /** From one wanted picture to the next, by the film's index, until damage is met. */
+    LEAPING
+  }
+
   /** Reads in a row that may fail before the rest of the film is given up. */
   private static final int MAX_FAILED_READS = 1000;
 
   private final AVFormatContext format;
-  private final AVCodecContext codec;
   private final int stream;
   private final FrameTally tally;
   private final AVPacket packet = av_packet_alloc();
   private final AVFrame picture = av_frame_alloc();
+  private AVCodecContext codec;
+  private Travel travel;
   private boolean draining;
   private long lastTick = AV_NOPTS_VALUE;
 
-  /** Takes over {@code format} and {@code codec}: they are freed with this decoder. */
-  PictureDecoder(AVFormatContext format, AVCodecContext codec, int stream, FrameTally tally) {
+  /** Pictures that may be passed over, by their ticks. */
+  private LongPredicate passedOver = tick -> false;
+
+  /** Decoding time of the last packet that went into the decoder. */
+  private long fedTick = Long.MIN_VALUE;
+
+  /** Time of the picture at which decoding began; unknown right after a leap. */
+  private long beganTick = Long.MIN_VALUE;
+
+  /** Whether damage was met since decoding began. */
+  private boolean flawed;
+
+  private PictureDecoder(
+      AVFormatContext format, int stream, AVCodecContext codec, FrameTally tally, Travel travel) {
     this.format = format;
-    this.codec = codec;
     this.stream = stream;
+    this.codec = codec;
     this.tally = tally;
+    this.travel = travel;
+  }
+
+  /**
+   * Begins a film, and moves to its first good picture.
+   *
+   * @param format with the film's file open; freed with the decoder, and left alone when there is
+   *     none
+   * @param threads of the decoder
+   * @param travel how the film is going to be gone through
+   * @return empty when no picture can be decoded
+   */
+  static Optional<PictureDecoder> begin(
+      AVFormatContext format,
+      int stream,
+      AVCodec coding,
+      int threads,
+      Travel travel,
+      FrameTally tally) {
+    Optional<AVCodecContext> codec = codec(format.streams(stream), coding, threads, travel);
+    if (codec.isEmpty()) {
+      return Optional.empty();
+    }
+    PictureDecoder decoder = new PictureDecoder(format, stream, codec.get(), tally, travel);
+    boolean begun = decoder.advance();
+    if (travel == Travel.LEAPING && (!begun || decoder.flawed)) {
+      begun = decoder.restart();
+    }
+    if (!begun) {
+      decoder.releaseCodec();
+    }
+    return begun ? Optional.of(decoder) : Optional.empty();
+  }
+
+  private static Optional<AVCodecContext> codec(
+      AVStream film, AVCodec coding, int threads, Travel travel) {
+    AVCodecContext codec = avcodec_alloc_context3(coding);
+    avcodec_parameters_to_context(codec, film.codecpar());
+    codec.pkt_timebase(film.time_base());
+    codec.thread_count(threads);
+    if (travel == Travel.LEAPING) {
+      // Else damage is patched up from other pictures, which may have been passed over.
+      codec.err_recognition(AV_EF_EXPLODE);
+    }
+    if (avcodec_open2(codec, coding, (PointerPointer<?>) null) < 0) {
+      avcodec_free_context(codec);
+      return Optional.empty();
+    }
+    return Optional.of(codec);
   }
 
   /**
@@ -63,14 +151,91 @@ final class PictureDecoder implements AutoCloseable {
           tally.good(lastTick);
           return true;
         }
+        flawed |= picture.best_effort_timestamp() >= beganTick;
       } else if (got == AVERROR_EAGAIN() && !draining) {
         feed();
       } else if (got == avutil.AVERROR_EOF || draining) {
         return false;
+      } else {
+        flawed = true;
       }
       // Any other complaint concerns one damaged packet: the next one may be good again. The
       // decoder answers "again" after it, so this ends.
     }
+  }
+
+  /**
+   * Whether {@link #leap} may be called: begun for it, and not begun again to be walked through.
+   */
+  boolean mayLeap() {
+    return travel == Travel.LEAPING;
+  }
+
+  /**
+   * Says which pictures nobody wants, until the film is begun again. Where no other picture refers
+   * to one, it is not decoded.
+   */
+  void passOver(LongPredicate unwanted) {
+    // In H.264 alone "refers to" is plain: HEVC marks what its own temporal layer does not refer
+    // to.
+    passedOver = codec.codec_id() == AV_CODEC_ID_H264 ? unwanted : tick -> false;
+  }
+
+  /**
+   * Moves on to a picture of the film, from the last key picture before it where that lies ahead.
+   *
+   * @param tick the picture's time, not before {@link #tick}
+   * @return whether the very picture came out as it does when all before it are decoded; if not,
+   *     the decoder is anywhere
+   */
+  boolean leap(long tick) {
+    if (tick == lastTick) {
+      return true;
+    }
+    AVStream film = format.streams(stream);
+    int key = av_index_search_timestamp(film, tick, AVSEEK_FLAG_BACKWARD);
+    if (key >= 0 && avformat_index_get_entry(film, key).timestamp() > fedTick) {
+      if (av_seek_frame(format, stream, tick, AVSEEK_FLAG_BACKWARD) < 0) {
+        return false;
+      }
+      avcodec_flush_buffers(codec);
+      draining = false;
+      lastTick = AV_NOPTS_VALUE;
+      fedTick = Long.MIN_VALUE;
+      beganTick = AV_NOPTS_VALUE;
+    }
+    while (advance() && lastTick <= tick) {
+      if (lastTick == tick) {
+        // Pictures shown before the one decoding began at may lean on others before it, and what
+        // is patched up over damage may depend on pictures passed over.
+        return beganTick != AV_NOPTS_VALUE && beganTick <= tick && !flawed;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Begins the film again, at its first good picture, to be walked through.
+   *
+   * @return whether there is one
+   */
+  boolean restart() {
+    AVStream film = format.streams(stream);
+    long first = avformat_index_get_entry(film, 0).timestamp();
+    Optional<AVCodecContext> fresh =
+        codec(film, codec.codec(), codec.thread_count(), Travel.WALKING);
+    if (fresh.isEmpty() || av_seek_frame(format, stream, first - 1, AVSEEK_FLAG_BACKWARD) < 0) {
+      fresh.ifPresent(avcodec::avcodec_free_context);
+      return false;
+    }
+    avcodec_free_context(codec);
+    codec = fresh.get();
+    tally.restart();
+    travel = Travel.WALKING;
+    passedOver = tick -> false;
+    draining = false;
+    lastTick = AV_NOPTS_VALUE;
+    return advance();
   }
 
   /** The picture {@link #advance} moved to; overwritten by the next call. */
@@ -117,7 +282,8 @@ final class PictureDecoder implements AutoCloseable {
         if ((packet.flags() & AV_PKT_FLAG_DISCARD) == 0 && packet.pts() != AV_NOPTS_VALUE) {
           tally.promise(packet.pts());
         }
-        avcodec_send_packet(codec, packet);
+        note();
+        flawed |= avcodec_send_packet(codec, packet) < 0;
       }
       av_packet_unref(packet);
       if (ours) {
@@ -128,8 +294,17 @@ final class PictureDecoder implements AutoCloseable {
     avcodec_send_packet(codec, null);
   }
 
-  /** Frees all but the file, for an opening that fails and closes the file itself. */
-  void releaseCodec() {
+  /** Notes where the packet about to be decoded lies, and whether its picture is wanted. */
+  private void note() {
+    fedTick = packet.dts();
+    if (beganTick == AV_NOPTS_VALUE) {
+      beganTick = packet.pts();
+    }
+    codec.skip_frame(passedOver.test(packet.pts()) ? AVDISCARD_NONREF : AVDISCARD_DEFAULT);
+  }
+
+  /** Frees all but the file. */
+  private void releaseCodec() {
     av_packet_free(packet);
     av_frame_free(picture);
     avcodec_free_context(codec);

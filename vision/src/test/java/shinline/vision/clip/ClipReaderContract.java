@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -420,6 +421,116 @@ abstract class ClipReaderContract {
         .extracting(FrameStamp::index)
         .isEqualTo(IntStream.range(0, 20).boxed().toList());
     assertThat(asked.get(7).timeS()).isCloseTo(7 / 30.0, ONE_TICK);
+  }
+
+  /** A picture with the digest of its bytes: equal when the pictures are. */
+  private record Shot(FrameStamp stamp, int digest) {}
+
+  private List<Shot> shots(Path film, FrameChoice choice) {
+    List<Shot> shots = new ArrayList<>();
+    ClipOpening opening = reader().open(film, ClipOptions.defaults(), choice);
+    try (Clip clip = ((ClipOpening.Opened) opening).clip()) {
+      for (Optional<Frame> f = clip.next(); f.isPresent(); f = clip.next()) {
+        FrameStamp stamp = new FrameStamp(f.get().index(), f.get().timeS());
+        shots.add(new Shot(stamp, Arrays.hashCode(TestFilm.png(f.get().image()))));
+      }
+    }
+    return shots;
+  }
+
+  private void assertKnownFramesAreTheSame(Path film, long seed) {
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    Random random = new Random(seed);
+    for (double share : new double[] {0.03, 0.1, 0.5, 1}) {
+      List<Shot> some = all.stream().filter(shot -> random.nextDouble() < share).toList();
+      if (!some.isEmpty()) {
+        List<FrameStamp> stamps = some.stream().map(Shot::stamp).toList();
+        assertThat(shots(film, new KnownFrames(stamps, all.size())))
+            .as("seed %d", seed)
+            .isEqualTo(some);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "groups.mp4",
+        "opengroups.mp4",
+        "opengroups-hevc.mp4",
+        "bframes.mp4",
+        "editlist.mp4",
+        "fragmented.mp4",
+        "hevc10.mov",
+        "vp9.webm"
+      })
+  void knownFramesAreTheSameAsByWalking(String name) {
+    Path film = TestFilm.fixture(name);
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    for (Shot shot : all) {
+      assertThat(shots(film, new KnownFrames(List.of(shot.stamp()), all.size())))
+          .containsExactly(shot);
+    }
+    for (int seed = 0; seed < 5; seed++) {
+      assertKnownFramesAreTheSame(film, seed);
+    }
+  }
+
+  @Test
+  void knownFramesOfADamagedFilmAreTheSameAsByWalking() throws IOException {
+    byte[] whole = Files.readAllBytes(TestFilm.fixture("groups.mp4"));
+    for (int seed = 0; seed < 20; seed++) {
+      byte[] bytes = whole.clone();
+      Random random = new Random(seed);
+      for (int i = 0; i < 1 + seed / 2; i++) {
+        bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+      }
+      Path film = TestFilm.write(folder.resolve("d" + seed + ".mp4"), bytes);
+      if (open(film) instanceof ClipOpening.Opened opened) {
+        opened.clip().close();
+        assertKnownFramesAreTheSame(film, seed);
+      }
+    }
+  }
+
+  @Test
+  void knownFramesAreLeaptTo() throws IOException {
+    Path film = TestFilm.moving(folder.resolve("leap.mp4"), TestFilm.evenTimes(100));
+    Shot late = shots(film, FrameChoice.ALL).get(95);
+    // Walking counts fewer pictures now, and would come to another one with this number.
+    TestFilm.damaged(film, 0.4, 0.5);
+    assertThat(shots(film, new KnownFrames(List.of(late.stamp()), 100))).containsExactly(late);
+  }
+
+  @Test
+  void aKnownFrameOfAnotherTimeIsWalkedTo() throws IOException {
+    Path film = TestFilm.moving(folder.resolve("walk.mp4"), TestFilm.evenTimes(70));
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    List<FrameStamp> stamps =
+        List.of(all.get(2).stamp(), new FrameStamp(40, 40.5 / 30), all.get(68).stamp());
+    assertThat(shots(film, new KnownFrames(stamps, all.size())))
+        .containsExactly(all.get(2), all.get(40), all.get(68));
+  }
+
+  @Test
+  void aFilmEndsAfterItsLastKnownFrame() throws IOException {
+    Path film = TestFilm.moving(folder.resolve("known.mp4"), TestFilm.evenTimes(40));
+    assertThat(endingOf(film, new FrameStamp(3, 0.1), new FrameStamp(35, 35 / 30.0)))
+        .isEqualTo(new ClipEnding.Complete(2));
+    // One that is not there is looked for to the end.
+    assertThat(endingOf(film, new FrameStamp(3, 0.1), new FrameStamp(90, 3)))
+        .isEqualTo(new ClipEnding.Complete(40));
+  }
+
+  private ClipEnding endingOf(Path film, FrameStamp... known) {
+    ClipOpening opening =
+        reader().open(film, ClipOptions.defaults(), new KnownFrames(List.of(known), 40));
+    try (Clip clip = ((ClipOpening.Opened) opening).clip()) {
+      while (clip.next().isPresent()) {
+        // Read to the end.
+      }
+      return clip.ending();
+    }
   }
 
   @Test
