@@ -31,13 +31,13 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
   private static final double BENCH_DEPTH = 0.0122;
 
   /** How far below the middle of heel and toe point the sole is, share of stature. */
-  private static final double SOLE_BELOW = 0.0174;
+  private static final double SOLE_BELOW = 0.0214;
 
   /**
    * How much higher or lower the rear knee shows for standing in another plane when nothing tells,
    * share of stature; like the sole's from clips with truth.
    */
-  private static final double USUAL_LIFT = 0.026;
+  private static final double USUAL_LIFT = 0.023;
 
   /** The rear foot stands on its toes: its point lies this much above the front one's. */
   private static final double REAR_TOE_ABOVE = 0.0105;
@@ -119,6 +119,17 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
     }
     double seen = KNEE_OF_TOE * (rise.getAsDouble() - REAR_TOE_ABOVE);
     return usual + TRUST_IN_TOE * (seen - usual);
+  }
+
+  /**
+   * Standard deviation that a doubt about which leg is the near one adds to the rear knee's height,
+   * pixels: taken for the far one it is put lower by as much as it is put higher for the near one.
+   */
+  double rearLiftSigma() {
+    double sure = track.source().sideAgreement();
+    return track.source().sideIsClear()
+        ? 0
+        : 2 * USUAL_LIFT * Math.sqrt(sure * (1 - sure)) * scale.staturePx();
   }
 
   /** The rear toe above the front one, share of stature; the middle over the clip. */

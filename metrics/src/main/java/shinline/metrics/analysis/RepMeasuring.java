@@ -96,6 +96,7 @@ final class RepMeasuring {
             Measure.KNEE_PAST_TOE,
             knee,
             1 / plane,
+            0,
             BodyPoint.FRONT_KNEE,
             BodyPoint.FRONT_TOE,
             window));
@@ -114,13 +115,14 @@ final class RepMeasuring {
             Measure.REAR_KNEE_HEIGHT,
             window.bottomMedian(rearKnee),
             1,
+            body.rearLiftSigma(),
             BodyPoint.REAR_KNEE,
             BodyPoint.REAR_KNEE,
             window));
     OptionalDouble travel = OptionalDouble.of(rep.travel());
     all.put(
         Measure.HIP_TRAVEL,
-        length(Measure.HIP_TRAVEL, travel, 1, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, window));
+        length(Measure.HIP_TRAVEL, travel, 1, 0, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, window));
     all.put(
         Measure.HIP_TRAVEL_LEG,
         share(Measure.HIP_TRAVEL_LEG, travel, body.scale().legPx(), window, BodyPoint.FRONT_HIP));
@@ -140,6 +142,7 @@ final class RepMeasuring {
       Measure measure,
       OptionalDouble px,
       double plane,
+      double unsurePx,
       BodyPoint a,
       BodyPoint b,
       BottomWindow window) {
@@ -151,7 +154,8 @@ final class RepMeasuring {
       return Reading.missing(NO_SCALE);
     }
     double perPx = cm.get() * plane;
-    double jitter = Math.hypot(settled(window, a, b), sway.px()) * perPx;
+    double moved = Math.hypot(settled(window, a, b), sway.px());
+    double jitter = Math.hypot(moved, unsurePx) * perPx;
     return reading(measure, px.getAsDouble() * perPx, jitter, window, a, b);
   }
 

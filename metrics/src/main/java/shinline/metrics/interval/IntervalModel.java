@@ -49,9 +49,9 @@ public record IntervalModel(
   public static final IntervalModel DEFAULT =
       new IntervalModel(
           Map.of(
-              Measure.SHIN, 0.95,
-              Measure.KNEE_PAST_TOE, 0.85,
-              Measure.KNEE_PAST_TOE_FOOT, 4.0,
+              Measure.SHIN, 1.05,
+              Measure.KNEE_PAST_TOE, 1.05,
+              Measure.KNEE_PAST_TOE_FOOT, 4.6,
               Measure.TRUNK_LEAN, 1.65,
               Measure.THIGH, 1.75,
               Measure.KNEE_FLEXION, 2.5,
