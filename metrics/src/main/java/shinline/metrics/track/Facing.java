@@ -9,8 +9,9 @@ package shinline.metrics.track;
 public record Facing(Side side, double agreement) {
 
   /**
-   * Feet point forward and the nose is ahead of the ears: three votes a frame, each as strong as
-   * the distance it rests on, so that a foot seen end-on hardly counts.
+   * Feet point forward, the nose is ahead of the ears, and knees bend forward: five votes a frame,
+   * each as strong as the distance it rests on, so that a foot seen end-on or a straight leg hardly
+   * counts. Knees matter where the rear foot lies on its bench with the toes backward.
    */
   public static Facing of(RawTrack track) {
     double right = 0;
@@ -21,7 +22,9 @@ public record Facing(Side side, double agreement) {
             ahead(pose, RawPoint.LEFT_HEEL, RawPoint.LEFT_TOE),
             ahead(pose, RawPoint.RIGHT_HEEL, RawPoint.RIGHT_TOE),
             ahead(pose, RawPoint.LEFT_EAR, RawPoint.NOSE)
-                + ahead(pose, RawPoint.RIGHT_EAR, RawPoint.NOSE)
+                + ahead(pose, RawPoint.RIGHT_EAR, RawPoint.NOSE),
+            bent(pose, RawPoint.LEFT_HIP, RawPoint.LEFT_KNEE, RawPoint.LEFT_ANKLE),
+            bent(pose, RawPoint.RIGHT_HIP, RawPoint.RIGHT_KNEE, RawPoint.RIGHT_ANKLE)
           }) {
         if (vote > 0) {
           right += vote;
@@ -39,5 +42,20 @@ public record Facing(Side side, double agreement) {
     RawSighting a = pose.points().get(back);
     RawSighting b = pose.points().get(front);
     return a == null || b == null ? 0 : (b.x() - a.x()) * Math.min(a.confidence(), b.confidence());
+  }
+
+  /** How far a knee lies to the right of the line from the hip down to the ankle, pixels. */
+  private static double bent(RawPose pose, RawPoint hip, RawPoint knee, RawPoint ankle) {
+    RawSighting h = pose.points().get(hip);
+    RawSighting k = pose.points().get(knee);
+    RawSighting a = pose.points().get(ankle);
+    if (h == null || k == null || a == null) {
+      return 0;
+    }
+    double alongX = a.x() - h.x();
+    double alongY = a.y() - h.y();
+    double length = Math.hypot(alongX, alongY);
+    double sure = Math.min(h.confidence(), Math.min(k.confidence(), a.confidence()));
+    return length == 0 ? 0 : (alongX * (k.y() - h.y()) - alongY * (k.x() - h.x())) / length * sure;
   }
 }
