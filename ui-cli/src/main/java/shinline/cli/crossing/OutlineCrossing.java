@@ -27,9 +27,10 @@ public final class OutlineCrossing {
 
   /**
    * An arm is about this thick to either side of its bones, with some margin, share of the trunk:
-   * an edge no farther out than this may be the arm's (0.08 was seen on clips where it was).
+   * an edge no farther out than this may be the arm's (0.11 was seen on clips where it was, in a
+   * long sleeve with the hands on the hips).
    */
-  private static final double ARM = 0.09;
+  private static final double ARM = 0.12;
 
   /** Along the trunk an arm hides places this near. */
   private static final double ARM_ALONG = 0.05;
