@@ -11,8 +11,6 @@ import shinline.cli.crossing.PoseShape;
 import shinline.metrics.back.TrunkOutline;
 import shinline.vision.pose.PersonCut;
 import shinline.vision.pose.PersonSegmenter;
-import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseSighting;
 
 /**
@@ -20,7 +18,7 @@ import shinline.vision.pose.PoseSighting;
  * looks of the last moments are kept, small, until the hips turn; then the few at the turn get one.
  * No frame is decoded twice, and what is kept does not grow with the clip.
  */
-final class BackWatch implements AutoCloseable {
+final class BackWatch {
   /** Far enough back to reach standing when the lowering is slow. */
   private static final double KEPT_S = 2;
 
@@ -45,12 +43,12 @@ final class BackWatch implements AutoCloseable {
   private int looksAtStanding;
 
   /**
+   * @param segmenter stays the caller's to close
    * @param widthPx width of the upright picture
    * @param heightPx height of the upright picture
    */
-  BackWatch(int widthPx, int heightPx) {
-    // The smaller model's mask is as good as the larger one's, and takes half the time.
-    segmenter = PersonSegmenter.open(PoseModel.FULL, PoseOptions.DEFAULT);
+  BackWatch(PersonSegmenter segmenter, int widthPx, int heightPx) {
+    this.segmenter = segmenter;
     crossing = new OutlineCrossing(widthPx, heightPx);
     this.heightPx = heightPx;
   }
@@ -88,10 +86,5 @@ final class BackWatch implements AutoCloseable {
   /** What was taken so far. */
   List<TrunkOutline> outlines() {
     return List.copyOf(outlines);
-  }
-
-  @Override
-  public void close() {
-    segmenter.close();
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.TrackCrossing;
@@ -19,23 +20,21 @@ import shinline.metrics.result.SetUp.CameraHold;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
+import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
-import shinline.vision.pose.PersonDetector;
-import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseSighting;
-import shinline.vision.pose.PoseTracker;
 
 /**
- * Opens a clip, follows the athlete through every frame, and measures the set. The reader decodes
- * ahead on its own thread while the pose model works here, frames that nobody looks at never become
- * pictures, and none is kept: memory does not grow with the clip's length but for the points of
- * each frame.
+ * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
+ * here; the reader decodes ahead on its own thread, and on others the models are loaded while the
+ * clip is opened, the file's digest is taken, and what else a look needs is done beside the pose
+ * model's next one. Frames that nobody looks at never become pictures, and none is kept: memory
+ * does not grow with the clip's length but for the points of each frame.
  */
 public final class ClipCheck implements ClipChecker {
   /** Below this, a quick drive lies between too few frames to time it (common practice). */
@@ -53,44 +52,58 @@ public final class ClipCheck implements ClipChecker {
 
   @Override
   public ClipReport check(Path clip, CheckOptions options, Progress progress) {
+    Optional<ClipOpening.Refused> refusal = reader.glance(clip);
+    if (refusal.isPresent()) {
+      return unreadable(clip, refusal.get());
+    }
     ClipOptions how = new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads());
-    return check(clip, how, options, progress);
+    try (SideThread side = new SideThread("beside-opening")) {
+      return check(new Asked(clip, options, progress, side), how);
+    }
   }
 
-  private ClipReport check(Path clip, ClipOptions how, CheckOptions options, Progress progress) {
-    String name = String.valueOf(clip.getFileName());
+  /** What was asked for, and the thread for what needs no frame. */
+  private record Asked(Path clip, CheckOptions options, Progress progress, SideThread side) {
+    String name() {
+      return String.valueOf(clip.getFileName());
+    }
+  }
+
+  private ClipReport check(Asked asked, ClipOptions how) {
     FrameTimes times = new FrameTimes();
-    LookSchedule schedule = new LookSchedule(looksPerS(options.model()));
+    LookSchedule schedule = new LookSchedule(looksPerS(asked.options().model()));
     FrameChoice looks =
         stamp -> {
           times.add(stamp.timeS());
           return schedule.due(stamp.timeS());
         };
-    return reader
-        .open(clip, how, looks)
-        .fold(
-            opened -> {
-              OptionalInt missingTurns;
-              try (Clip open = opened.clip()) {
-                Reading reading = new Reading(open, clip, name, how, options, progress, times);
-                missingTurns = reading.look();
-                if (missingTurns.isEmpty()) {
-                  return reading.report();
-                }
-              }
-              return check(clip, how.turnedMore(missingTurns.getAsInt()), options, progress);
-            },
-            refused -> new ClipReport.Unreadable(name, refused.reason(), refused.advice()));
+    OptionalInt missingTurns;
+    try (ModelLoading loading = ModelLoading.begin(asked.side(), model(asked.options().model()))) {
+      ClipOpening opening = reader.open(asked.clip(), how, looks);
+      if (opening instanceof ClipOpening.Refused refused) {
+        return unreadable(asked.clip(), refused);
+      }
+      try (Clip open = ((ClipOpening.Opened) opening).clip()) {
+        Reading reading = new Reading(open, asked, how, times);
+        missingTurns = reading.look(loading.models());
+        if (missingTurns.isEmpty()) {
+          return reading.report();
+        }
+      }
+    }
+    return check(asked, how.turnedMore(missingTurns.getAsInt()));
+  }
+
+  private static ClipReport unreadable(Path clip, ClipOpening.Refused refused) {
+    return new ClipReport.Unreadable(
+        String.valueOf(clip.getFileName()), refused.reason(), refused.advice());
   }
 
   /** One way through a clip. */
   private static final class Reading {
     private final Clip clip;
-    private final Path file;
-    private final String name;
+    private final Asked asked;
     private final ClipOptions how;
-    private final CheckOptions options;
-    private final Progress progress;
     private final ClipInfo info;
     private final TrackCrossing crossing;
 
@@ -104,65 +117,83 @@ public final class ClipCheck implements ClipChecker {
     private CameraHold hold = CameraHold.STILL;
     private CameraPath camera = CameraPath.still();
 
-    Reading(
-        Clip clip,
-        Path file,
-        String name,
-        ClipOptions how,
-        CheckOptions options,
-        Progress progress,
-        FrameTimes times) {
+    private Optional<Errand<Optional<FileDigest>>> digest = Optional.empty();
+
+    Reading(Clip clip, Asked asked, ClipOptions how, FrameTimes times) {
       this.clip = clip;
-      this.file = file;
-      this.name = name;
+      this.asked = asked;
       this.how = how;
-      this.options = options;
-      this.progress = progress;
       this.times = times;
       info = clip.info();
       crossing = new TrackCrossing(info.widthPx(), info.heightPx());
     }
 
     /** Follows the athlete to the end; a number when the picture has to be turned first. */
-    OptionalInt look() {
+    OptionalInt look(Models models) {
       StandingCheck standing = new StandingCheck();
       boolean mayTurn = how.quarterTurnsMore() == 0;
-      try (PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
-          PoseEstimator pose =
-              PoseTracker.open(model(options.model()), PoseOptions.DEFAULT, detector);
-          BackWatch back = new BackWatch(info.widthPx(), info.heightPx());
-          RoomWatch room = new RoomWatch(info.expectedFrames());
+      BackWatch back = new BackWatch(models.segmenter(), info.widthPx(), info.heightPx());
+      CompanyWatch company = new CompanyWatch(models.detector(), info.expectedFrames());
+      try (RoomWatch room = new RoomWatch(info.expectedFrames());
           CameraWatch watch = new CameraWatch();
-          DiscWatch discs = new DiscWatch(options.disc(), info.expectedFrames())) {
-        CompanyWatch company = new CompanyWatch(detector, info.expectedFrames());
-        for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+          DiscWatch discs = new DiscWatch(asked.options().disc(), info.expectedFrames());
+          WatchThread beside = new WatchThread()) {
+        for (Optional<Frame> next = clip.nextInto(beside.free());
+            next.isPresent();
+            next = clip.nextInto(beside.free())) {
           Frame frame = next.get();
-          PoseSighting sighting = pose.track(frame.image(), frame.timeS());
+          PoseSighting sighting = models.pose().track(frame.image(), frame.timeS());
           crossing.add(frame.index(), frame.timeS(), sighting);
-          room.look(frame.index(), frame.image(), sighting);
-          back.look(frame.index(), frame.timeS(), frame.image(), sighting);
-          watch.look(frame.timeS(), frame.image(), sighting);
-          discs.look(frame.index(), frame.image(), sighting);
+          beside.watch(
+              () -> {
+                room.look(frame.index(), frame.image(), sighting);
+                back.look(frame.index(), frame.timeS(), frame.image(), sighting);
+                watch.look(frame.timeS(), frame.image(), sighting);
+                discs.look(frame.index(), frame.image(), sighting);
+              });
           OptionalInt turns = standing.look(sighting);
           if (mayTurn && turns.orElse(0) != 0) {
             return turns;
           }
+          if (turns.isPresent()) {
+            digest();
+          }
+          // Here, as the tracker has the detector too.
           company.look(frame.index(), frame.image());
-          progress.frames(frame.index() + 1, info.expectedFrames());
+          asked.progress().frames(frame.index() + 1, info.expectedFrames());
         }
+        beside.finish();
         company.warning().ifPresent(warnings::add);
         CameraWatch.Told told = watch.told();
         hold = told.hold();
         camera = told.path();
         roll = room.roll(told.moves());
         disc = discs.disc(told.moves());
-        discs.warning(options.analysis()).ifPresent(warnings::add);
+        discs.warning(asked.options().analysis()).ifPresent(warnings::add);
         outlines = OutlineCrossing.still(back.outlines(), camera, info.heightPx());
       }
       return OptionalInt.empty();
     }
 
+    /** Of the file, begun once it is sure that this reading is the last. */
+    private Errand<Optional<FileDigest>> digest() {
+      if (digest.isEmpty()) {
+        digest = Optional.of(asked.side().begin(() -> digest(asked.clip())));
+      }
+      return digest.get();
+    }
+
+    private static Optional<FileDigest> digest(Path file) {
+      try {
+        return Optional.of(FileDigest.of(file));
+      } catch (IOException e) {
+        return Optional.empty();
+      }
+    }
+
     ClipReport report() {
+      String name = asked.name();
+      CheckOptions options = asked.options();
       if (how.quarterTurnsMore() != 0) {
         warnings.add(
             "the file says it is to be shown with the athlete "
@@ -203,17 +234,15 @@ public final class ClipCheck implements ClipChecker {
                               + " life: give --capture-fps %.0f for true times",
                           fps,
                           fps)));
-      String sha256;
-      try {
-        sha256 = FileDigest.of(file).sha256();
-      } catch (IOException e) {
+      Optional<FileDigest> known = digest().result();
+      if (known.isEmpty()) {
         return new ClipReport.Unreadable(
             name, "the file went away while it was read", "check the disk or card it is on");
       }
       ClipFacts facts =
           new ClipFacts(
               name,
-              sha256,
+              known.get().sha256(),
               info.widthPx(),
               info.heightPx(),
               info.rotationDeg(),
@@ -225,7 +254,7 @@ public final class ClipCheck implements ClipChecker {
       ClipReport.Footage footage =
           new ClipReport.Footage(
               crossing.track(camera),
-              options.analysis().seen(roll, hold, disc, grade(options.model()), outlines));
+              asked.options().analysis().seen(roll, hold, disc, grade(options.model()), outlines));
       return SetAnalysis.of(footage.track(), footage.options())
           .fold(
               measured ->

@@ -1,6 +1,7 @@
 package shinline.vision.clip;
 
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Opens clips. */
 public interface ClipReader {
@@ -18,6 +19,15 @@ public interface ClipReader {
   /** Opens a clip for all its pictures. */
   default ClipOpening open(Path file, ClipOptions options) {
     return open(file, options, FrameChoice.ALL);
+  }
+
+  /**
+   * A look at the file's first bytes, much cheaper than opening it.
+   *
+   * @return why it cannot be read, if that is enough to tell; {@link #open} would say the same
+   */
+  default Optional<ClipOpening.Refused> glance(Path file) {
+    return FileGlance.refusal(file);
   }
 
   /** The reader to use: decodes ahead of its caller on a second thread. */

@@ -1,0 +1,39 @@
+package shinline.cli.check;
+
+import shinline.vision.pose.PersonDetector;
+import shinline.vision.pose.PersonSegmenter;
+import shinline.vision.pose.PoseEstimator;
+import shinline.vision.pose.PoseModel;
+import shinline.vision.pose.PoseOptions;
+import shinline.vision.pose.PoseTracker;
+
+/** The models that look at one clip, loaded. */
+record Models(PersonDetector detector, PoseEstimator pose, PersonSegmenter segmenter)
+    implements AutoCloseable {
+
+  /** Loads all, or none when one of them fails. */
+  static Models load(PoseModel size) {
+    PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
+    try {
+      PoseEstimator pose = PoseTracker.open(size, PoseOptions.DEFAULT, detector);
+      try {
+        // The smaller model's mask is as good as the larger one's, and takes half the time.
+        return new Models(
+            detector, pose, PersonSegmenter.open(PoseModel.FULL, PoseOptions.DEFAULT));
+      } catch (RuntimeException | Error e) {
+        pose.close();
+        throw e;
+      }
+    } catch (RuntimeException | Error e) {
+      detector.close();
+      throw e;
+    }
+  }
+
+  @Override
+  public void close() {
+    segmenter.close();
+    pose.close();
+    detector.close();
+  }
+}
