@@ -27,6 +27,14 @@ public final class DiscFinder {
   private static final double HOUGH_ROUNDNESS = 0.55;
   private static final double HOUGH_RESOLUTION = 1.5;
 
+  /**
+   * Circles are sought in a picture shrunk until the disc is about this large, pixels, a little
+   * larger than in a clip of 540 lines. The transform's cost grows with the fourth power of the
+   * size, and where a candidate lies is enough: its rim is measured in the picture as it is. Plates
+   * drawn into frames of 1080 lines were found as often with 110 to 170 as without shrinking.
+   */
+  private static final double SOUGHT_DIAMETER = 130;
+
   /** Discs whose support is this close to the best one's are equally good. */
   private static final double AS_GOOD = 0.9;
 
@@ -122,12 +130,19 @@ public final class DiscFinder {
 
   private List<Circle> candidates(Mat grey, DiscSearch search) {
     List<Circle> circles = new ArrayList<>();
-    int least = (int) Math.floor(0.45 * search.leastDiameterPx());
-    int most = (int) Math.ceil(0.55 * search.mostDiameterPx());
-    try (Mat calm = new Mat();
+    double middle = Math.sqrt(search.leastDiameterPx() * search.mostDiameterPx());
+    double factor = Math.min(1, SOUGHT_DIAMETER / middle);
+    int least = (int) Math.floor(0.45 * factor * search.leastDiameterPx());
+    int most = (int) Math.ceil(0.55 * factor * search.mostDiameterPx());
+    try (Mat small = new Mat();
+        Mat calm = new Mat();
         Vec3fVector found = new Vec3fVector();
-        Size kernel = new Size(5, 5)) {
-      opencv_imgproc.GaussianBlur(grey, calm, kernel, 1.5);
+        Size kernel = new Size(5, 5);
+        Size size =
+            new Size(
+                (int) Math.ceil(factor * grey.cols()), (int) Math.ceil(factor * grey.rows()))) {
+      opencv_imgproc.resize(grey, small, size, 0, 0, opencv_imgproc.INTER_AREA);
+      opencv_imgproc.GaussianBlur(small, calm, kernel, 1.5);
       opencv_imgproc.HoughCircles(
           calm,
           found,
@@ -138,13 +153,21 @@ public final class DiscFinder {
           HOUGH_ROUNDNESS,
           least,
           most);
+      double across = (double) grey.cols() / small.cols();
+      double down = (double) grey.rows() / small.rows();
       long count = Math.min(parameters.candidates(), found.size());
       for (long i = 0; i < count; i++) {
         Point3f circle = found.get(i);
-        circles.add(new Circle(circle.x(), circle.y(), circle.z()));
+        circles.add(
+            new Circle(inFull(circle.x(), across), inFull(circle.y(), down), circle.z() * across));
       }
     }
     return circles;
+  }
+
+  /** Both pictures have the middle of their first pixel at 0. */
+  private static double inFull(double small, double times) {
+    return (small + 0.5) * times - 0.5;
   }
 
   /**

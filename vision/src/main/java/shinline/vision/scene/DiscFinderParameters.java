@@ -3,7 +3,8 @@ package shinline.vision.scene;
 /**
  * Settings of {@link DiscFinder}.
  *
- * @param candidates circles looked at closely; 12
+ * @param candidates circles looked at closely, the surest first; 60, as a gym is full of round
+ *     things, and a close look is cheap
  * @param rays directions in which the rim is sought; 180
  * @param leastRimShare share of the rays that must meet the rim for an answer; 0.55
  * @param rimScatterShare standard deviation about the fitted rim, as a share of the radius, beyond
@@ -33,6 +34,6 @@ public record DiscFinderParameters(
 
   /** The documented defaults. */
   public static DiscFinderParameters defaults() {
-    return new DiscFinderParameters(12, 180, 0.55, 0.012, 0.85, 10);
+    return new DiscFinderParameters(60, 180, 0.55, 0.012, 0.85, 10);
   }
 }

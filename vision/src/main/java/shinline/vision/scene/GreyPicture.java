@@ -1,6 +1,6 @@
 package shinline.vision.scene;
 
-import org.bytedeco.javacpp.indexer.UByteIndexer;
+import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Size;
@@ -23,12 +23,8 @@ final class GreyPicture {
         Size kernel = new Size(5, 5)) {
       opencv_imgproc.GaussianBlur(grey, smooth, kernel, 1.0);
       byte[] values = new byte[smooth.rows() * smooth.cols()];
-      try (UByteIndexer at = smooth.createIndexer()) {
-        for (int y = 0; y < smooth.rows(); y++) {
-          for (int x = 0; x < smooth.cols(); x++) {
-            values[y * smooth.cols() + x] = (byte) at.get(y, x);
-          }
-        }
+      try (BytePointer data = smooth.data()) {
+        data.get(values);
       }
       return new GreyPicture(smooth.cols(), smooth.rows(), values);
     }

@@ -21,6 +21,9 @@ class DiscFinderTest {
   /** One in a hundred: as good as a height given to the nearest 2 cm. */
   private static final double SIZE_TOLERANCE = 0.01;
 
+  /** Of a picture with twice the pixels and more the rim itself tells more. */
+  private static final double SIZE_OF_LARGE = 0.004;
+
   private static final double X = 470.3;
   private static final double Y = 300.6;
   private static final DiscSearch SEARCH = new DiscSearch(475, 295, 40, 90, 260);
@@ -135,6 +138,27 @@ class DiscFinderTest {
     assertThat(found.diameterPx()).isCloseTo(diameter, within(SIZE_TOLERANCE * diameter));
     assertThat(found.centreX()).isCloseTo(X, within(SIZE_TOLERANCE * diameter));
     assertThat(found.centreY()).isCloseTo(Y, within(SIZE_TOLERANCE * diameter));
+    assertThat(Math.abs(found.diameterPx() - diameter)).isLessThanOrEqualTo(found.plusMinusPx());
+  }
+
+  @ParameterizedTest(name = "{0} times as large, diameter {1}")
+  @CsvSource({"2, 240, 3", "2, 480, 6", "4, 500, 0", "4, 1000, 8"})
+  void ofALargePictureTheRimIsMeasuredAsItIs(int times, double diameter, double noise) {
+    Mat picture = new Mat();
+    opencv_imgproc.resize(
+        clutter(6), picture, new Size(960 * times, 540 * times), 0, 0, opencv_imgproc.INTER_AREA);
+    plate(picture, times * X, times * Y, diameter, 1, 40);
+    opencv_imgproc.GaussianBlur(picture, picture, new Size(0, 0), 0.5 * times);
+    noise(picture, noise, 13);
+    DiscSearch search =
+        new DiscSearch(475 * times, 295 * times, 80 * times, 90 * times, 260 * times);
+
+    DiscFinding.Found found = found(finder.find(picture, search));
+
+    double withinPx = SIZE_OF_LARGE * diameter;
+    assertThat(found.diameterPx()).isCloseTo(diameter, within(withinPx));
+    assertThat(found.centreX()).isCloseTo(times * X, within(withinPx));
+    assertThat(found.centreY()).isCloseTo(times * Y, within(withinPx));
     assertThat(Math.abs(found.diameterPx() - diameter)).isLessThanOrEqualTo(found.plusMinusPx());
   }
 
