@@ -331,6 +331,16 @@ abstract class ClipReaderContract {
   }
 
   @Test
+  void aGlanceSaysTheSameAsOpening() throws IOException {
+    Path text =
+        TestFilm.write(folder.resolve("t.mp4"), "rep, depth\n".getBytes(StandardCharsets.UTF_8));
+    assertThat(reader().glance(text)).contains(refusal(text));
+    Path none = folder.resolve("none.mp4");
+    assertThat(reader().glance(none)).contains(refusal(none));
+    assertThat(reader().glance(TestFilm.quarters(folder.resolve("q.mp4"), 32, 32, 2))).isEmpty();
+  }
+
+  @Test
   void followsNoAddressInAPlaylist() {
     byte[] playlist = "#EXTM3U\n#EXTINF:1,\nother.mp4\n".getBytes(StandardCharsets.UTF_8);
     assertThat(refusal(TestFilm.write(folder.resolve("list.mp4"), playlist)).kind())
