@@ -15,15 +15,18 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.command.AccuracyCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.ShinlineCommand;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 
 /** Entry point: ties commands to the process, and turns every failure into words and a code. */
 public final class Main {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final ClipChecker checker;
 
-  public Main(Surroundings surroundings, ClipChecker checker) {
+  public Main(CommandContext surroundings, ClipChecker checker) {
     this.surroundings = surroundings;
     this.checker = checker;
   }
@@ -35,13 +38,13 @@ public final class Main {
     PrintWriter out = writer(FileDescriptor.out, charset);
     PrintWriter err = writer(FileDescriptor.err, charset);
     boolean terminal = System.console() != null;
-    Surroundings surroundings =
-        new Surroundings(
+    CommandContext surroundings =
+        new CommandContext(
             out,
             err,
             Typography.of(charset),
             terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
-            terminal ? Surroundings.Watched.TERMINAL : Surroundings.Watched.PIPE);
+            terminal ? CommandContext.Watched.TERMINAL : CommandContext.Watched.PIPE);
     int code = standard(surroundings).run(args);
     out.flush();
     err.flush();
@@ -49,7 +52,7 @@ public final class Main {
   }
 
   /** The program as it is shipped, in surroundings of choice. */
-  public static Main standard(Surroundings surroundings) {
+  public static Main standard(CommandContext surroundings) {
     return new Main(surroundings, new ClipCheck());
   }
 

@@ -16,8 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.check.CheckOptions;
-import shinline.cli.check.ClipReport;
 import shinline.cli.check.ModelChoice;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.target.ShinPreset;
@@ -41,13 +42,13 @@ class MainTest {
   }
 
   private int runWithPages(String... args) {
-    Surroundings surroundings =
-        new Surroundings(
+    CommandContext surroundings =
+        new CommandContext(
             new PrintWriter(out),
             new PrintWriter(err),
             Typography.RICH,
             Paint.NONE,
-            Surroundings.Watched.PIPE);
+            CommandContext.Watched.PIPE);
     return new Main(
             surroundings,
             (clip, options, progress) -> {

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.metrics.clean.CleanPath;
-import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.cleaning.CleanPath;
+import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.scale.BodyScale;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 
 /**
  * The athlete over the clip after correction, upright, with what stays the same: the planted front
@@ -70,8 +70,8 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
         y.add(path.y().value(i));
       }
     }
-    OptionalDouble mx = Middle.median(x);
-    OptionalDouble my = Middle.median(y);
+    OptionalDouble mx = RobustStatistics.median(x);
+    OptionalDouble my = RobustStatistics.median(y);
     return mx.isPresent() && my.isPresent()
         ? Optional.of(new Point(mx.getAsDouble(), my.getAsDouble()))
         : Optional.empty();
@@ -89,7 +89,8 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
       }
     }
     double level =
-        Middle.median(standing).orElse(point == BodyPoint.FRONT_HEEL ? heel.y() : toe.y());
+        RobustStatistics.median(standing)
+            .orElse(point == BodyPoint.FRONT_HEEL ? heel.y() : toe.y());
     return path.y().map(y -> (y - level) / (scale.staturePx() * scale.frontPlane()));
   }
 
@@ -141,7 +142,7 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
         y.add(rear.y().value(i));
       }
     }
-    OptionalDouble middle = Middle.median(y);
+    OptionalDouble middle = RobustStatistics.median(y);
     return middle.isPresent()
         ? OptionalDouble.of((middle.getAsDouble() - toe.y()) / scale.staturePx())
         : OptionalDouble.empty();

@@ -2,10 +2,10 @@ package shinline.metrics.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import shinline.metrics.clean.CleanPath;
+import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 
 /**
  * How much a hand-held camera that nothing could steady moves the athlete about in the picture. The
@@ -60,8 +60,8 @@ record CameraSway(double px, double rollDeg) {
     if (x.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    double middle = Middle.median(x).orElseThrow();
+    double middle = RobustStatistics.median(x).orElseThrow();
     List<Double> away = x.stream().map(v -> Math.abs(v - middle)).toList();
-    return Middle.quantile(new ArrayList<>(away), ONE_SIGMA).orElseThrow();
+    return RobustStatistics.quantile(new ArrayList<>(away), ONE_SIGMA).orElseThrow();
   }
 }

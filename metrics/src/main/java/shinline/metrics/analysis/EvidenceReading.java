@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import shinline.metrics.back.BackReading;
-import shinline.metrics.clean.CleanPath;
+import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.SegmentAngles;
 import shinline.metrics.kinematics.Kinematics;
@@ -15,7 +15,7 @@ import shinline.metrics.reps.RepTimes;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 
 /** Reads from the cleaned track what each rep's faults are judged by. */
 final class EvidenceReading {
@@ -194,7 +194,7 @@ final class EvidenceReading {
         values.add(series.value(i));
       }
     }
-    return Middle.median(values);
+    return RobustStatistics.median(values);
   }
 
   private record Peak(double value, double atS) {

@@ -4,15 +4,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shinline.metrics.clean.CleanPath;
-import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.cleaning.CleanPath;
+import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
-import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.Side;
@@ -24,7 +24,7 @@ final class SeriesReading {
   static SeriesTable of(LegTrack legs, Body body, Scale scale, ViewGeometry view, List<Rep> reps) {
     double[] times = legs.timeS();
     Kinematics k = body.kinematics();
-    EvenGrid grid = k.grid();
+    UniformTimeGrid grid = k.grid();
     Map<Column, double[]> columns = new EnumMap<>(Column.class);
     columns.put(Column.SHIN, back(grid, k.shinDeg(), times));
     columns.put(Column.TRUNK_LEAN, back(grid, k.trunkLeanDeg(), times));
@@ -67,7 +67,7 @@ final class SeriesReading {
     return new SeriesTable(legs.frames(), times, columns, points);
   }
 
-  private static double[] back(EvenGrid grid, Series series, double[] times) {
+  private static double[] back(UniformTimeGrid grid, Series series, double[] times) {
     Series at = grid.back(series, times);
     double[] values = new double[times.length];
     for (int i = 0; i < values.length; i++) {

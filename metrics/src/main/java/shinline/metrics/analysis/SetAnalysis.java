@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import shinline.metrics.analysis.AnalysisOutcome.Kind;
 import shinline.metrics.analysis.AnalysisOutcome.NotMeasured;
-import shinline.metrics.clean.CleanTrack;
-import shinline.metrics.clean.CleaningParameters;
-import shinline.metrics.clean.TrackCleaning;
-import shinline.metrics.correct.CorrectionTable;
-import shinline.metrics.correct.JointCentreCorrection;
+import shinline.metrics.cleaning.CleanTrack;
+import shinline.metrics.cleaning.CleaningParameters;
+import shinline.metrics.cleaning.TrackCleaning;
+import shinline.metrics.correction.CorrectionTable;
+import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
@@ -107,7 +107,7 @@ public final class SetAnalysis {
     Landmarks landmarks = landmarks(legs, vertical, yawDeg);
     ViewGeometry view = landmarks.view();
     CleanTrack corrected =
-        new JointCentreCorrection(offsets).correct(landmarks.track().squared(view));
+        new JointCentreCorrection(offsets).correct(landmarks.track().toSagittalPlane(view));
     Optional<Body> maybe = Body.of(corrected);
     if (maybe.isEmpty()) {
       return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);

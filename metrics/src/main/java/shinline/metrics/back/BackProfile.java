@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**
@@ -69,7 +69,7 @@ final class BackProfile {
           there.add(profile.out[i]);
         }
       }
-      out[i] = Middle.median(there).orElse(0);
+      out[i] = RobustStatistics.median(there).orElse(0);
       seen[i] = !there.isEmpty() && 2 * there.size() >= profiles.size();
     }
     return new BackProfile(out, seen);
@@ -142,7 +142,8 @@ final class BackProfile {
         off[n++] = Math.abs(values[i] - fit.at(i));
       }
     }
-    double limit = Math.max(CLOSE, FAR_OFF * Middle.median(Arrays.copyOf(off, n)).orElse(0));
+    double limit =
+        Math.max(CLOSE, FAR_OFF * RobustStatistics.median(Arrays.copyOf(off, n)).orElse(0));
     for (int i = 0; i < used.length; i++) {
       used[i] = used[i] && Math.abs(values[i] - fit.at(i)) <= limit;
     }

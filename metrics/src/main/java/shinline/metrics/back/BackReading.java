@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepTimes;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**
@@ -79,7 +79,7 @@ public final class BackReading {
                 bow -> looks.add(new Change(bow.rise(), outline.timeS(), line(outline, bow))));
       }
     }
-    OptionalDouble middle = Middle.median(looks.stream().map(Change::more).toList());
+    OptionalDouble middle = RobustStatistics.median(looks.stream().map(Change::more).toList());
     return looks.stream()
         .min(
             (a, b) ->

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.target.TempoTarget;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 
 /**
  * Points at faults: each rep against fixed limits and against the set's own first reps.
@@ -201,7 +201,8 @@ public final class FaultFinder {
 
   private static OptionalDouble middle(
       List<RepEvidence> reps, Function<RepEvidence, OptionalDouble> of) {
-    return Middle.median(reps.stream().map(of).flatMapToDouble(OptionalDouble::stream).toArray());
+    return RobustStatistics.median(
+        reps.stream().map(of).flatMapToDouble(OptionalDouble::stream).toArray());
   }
 
   private static Fault degrees(FlagKind kind, double atS, double value, double limit) {

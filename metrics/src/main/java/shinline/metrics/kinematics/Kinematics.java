@@ -1,11 +1,11 @@
 package shinline.metrics.kinematics;
 
-import shinline.metrics.clean.CleanPath;
-import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.cleaning.CleanPath;
+import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.SegmentAngles;
-import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
 
 /**
@@ -16,7 +16,7 @@ import shinline.metrics.track.BodyPoint;
  * @param kneePastToe knee ahead of the planted toe tip
  */
 public record Kinematics(
-    EvenGrid grid,
+    UniformTimeGrid grid,
     Series shinDeg,
     Series trunkLeanDeg,
     Series thighDeg,
@@ -29,7 +29,7 @@ public record Kinematics(
     Series shoulderY) {
 
   public static Kinematics of(CleanTrack track, Point frontToe) {
-    EvenGrid grid = track.grid();
+    UniformTimeGrid grid = track.grid();
     CleanPath hip = track.path(BodyPoint.FRONT_HIP);
     CleanPath rearHip = track.path(BodyPoint.REAR_HIP);
     CleanPath knee = track.path(BodyPoint.FRONT_KNEE);
@@ -76,7 +76,7 @@ public record Kinematics(
   }
 
   /** Builds series over the grid where all points asked for are seen. */
-  private record Frames(EvenGrid grid) {
+  private record Frames(UniformTimeGrid grid) {
     interface AtFrame {
       double value(int i);
     }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.metrics.clean.CleanPath;
-import shinline.metrics.clean.CleanTrack;
+import shinline.metrics.cleaning.CleanPath;
+import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Middle;
+import shinline.metrics.track.RobustStatistics;
 
 /**
  * The athlete's size in the picture, in pixels of the athlete's middle plane.
@@ -62,6 +62,6 @@ public record BodyScale(double staturePx, double legPx, double footPx, double fr
         legs.add(hip.at(i).distanceTo(knee.at(i)) + knee.at(i).distanceTo(ankle.at(i)));
       }
     }
-    return Middle.median(legs);
+    return RobustStatistics.median(legs);
   }
 }

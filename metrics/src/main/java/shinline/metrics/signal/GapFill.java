@@ -31,7 +31,7 @@ public record GapFill(double longestS) {
     for (List<Integer> block : blocks(series)) {
       double[] x = block.stream().mapToDouble(series::timeS).toArray();
       double[] y = block.stream().mapToDouble(series::value).toArray();
-      ShapePreservingCubic curve = new ShapePreservingCubic(x, y);
+      PchipInterpolator curve = new PchipInterpolator(x, y);
       for (int i = block.get(0); i <= block.get(block.size() - 1); i++) {
         value[i] = series.seen(i) ? series.value(i) : curve.at(series.timeS(i));
         seen[i] = true;

@@ -39,7 +39,7 @@ record BlendGuard(double windowS, double leastShare, double envelope) {
           around.add(front.distance(rear, k));
         }
       }
-      double most = Middle.quantile(around, envelope).orElse(0);
+      double most = RobustStatistics.quantile(around, envelope).orElse(0);
       if (front.distance(rear, i) >= leastShare * most) {
         f.put(i, front);
         r.put(i, rear);

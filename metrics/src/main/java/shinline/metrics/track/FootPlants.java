@@ -38,8 +38,10 @@ record FootPlants(Point front, Point rear, double splitShare) {
     }
     return Optional.of(
         new FootPlants(
-            new Point(Middle.mode(fx).getAsDouble(), Middle.mode(fy).getAsDouble()),
-            new Point(Middle.mode(rx).getAsDouble(), Middle.mode(ry).getAsDouble()),
+            new Point(
+                RobustStatistics.mode(fx).getAsDouble(), RobustStatistics.mode(fy).getAsDouble()),
+            new Point(
+                RobustStatistics.mode(rx).getAsDouble(), RobustStatistics.mode(ry).getAsDouble()),
             fx.size() / (double) both));
   }
 

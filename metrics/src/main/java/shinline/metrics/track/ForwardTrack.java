@@ -57,7 +57,7 @@ final class ForwardTrack {
         }
       }
     }
-    return Middle.median(trunks).orElse(0) / 0.26;
+    return RobustStatistics.median(trunks).orElse(0) / 0.26;
   }
 
   /** Joints that come in pairs. */

@@ -160,7 +160,7 @@ record KneeChain(PointPath front, PointPath rear) {
         lengths.add(knee.distance(ankle, i));
       }
     }
-    return Middle.median(lengths).orElse(0.245 * bodyPx);
+    return RobustStatistics.median(lengths).orElse(0.245 * bodyPx);
   }
 
   private static double stretch(

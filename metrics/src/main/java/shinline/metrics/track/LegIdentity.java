@@ -76,8 +76,8 @@ public final class LegIdentity {
           paths.put(BodyPoint.valueOf("FRONT_" + joint.name()), pair.front());
           paths.put(BodyPoint.valueOf("REAR_" + joint.name()), pair.rear());
         });
-    SlidFoot foot =
-        SlidFoot.mend(
+    AnkleSlipCorrection foot =
+        AnkleSlipCorrection.mend(
             Objects.requireNonNull(paths.get(BodyPoint.FRONT_ANKLE)),
             Objects.requireNonNull(paths.get(BodyPoint.FRONT_HEEL)),
             ankles.front(),

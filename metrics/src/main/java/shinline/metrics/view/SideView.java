@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.metrics.track.Middle;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
+import shinline.metrics.track.RobustStatistics;
 
 /**
  * How far the camera is off a true side view, from how far the shoulders come apart along the
@@ -49,8 +49,8 @@ public record SideView(double spread) {
         trunks.add(Math.hypot(left.x() - hip.x(), left.y() - hip.y()));
       }
     }
-    double trunk = Middle.median(trunks).orElse(0);
-    OptionalDouble spread = Middle.median(spreads);
+    double trunk = RobustStatistics.median(trunks).orElse(0);
+    OptionalDouble spread = RobustStatistics.median(spreads);
     return trunk > 0 && spread.isPresent()
         ? Optional.of(new SideView(Math.abs(spread.getAsDouble()) / trunk))
         : Optional.empty();

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.metrics.signal.ButterworthLowPass;
-import shinline.metrics.signal.EvenGrid;
 import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
 
 class RepFinderTest {
 
@@ -234,7 +234,7 @@ class RepFinderTest {
       x[i] = p.at(t[i]) + 0.4 * random.nextGaussian();
     }
     Series raw = Series.of(t, x);
-    EvenGrid grid = EvenGrid.covering(raw, 30);
+    UniformTimeGrid grid = UniformTimeGrid.covering(raw, 30);
     Series smooth = ButterworthLowPass.twoPass(6, grid.rateHz()).zeroPhase(grid.resample(raw));
     List<Rep> reps = FINDER.find(smooth, LEG_CM).reps();
     assertThat(reps).hasSize(5);

@@ -107,7 +107,7 @@ class SeriesCleaningTest {
       x[i] = 70 + 20 * Math.cos(2 * Math.PI * t[i] / 3);
     }
     Series s = Series.of(t, x);
-    EvenGrid grid = EvenGrid.covering(s, 30);
+    UniformTimeGrid grid = UniformTimeGrid.covering(s, 30);
     Series even = grid.resample(s);
     assertThat(even.complete()).isTrue();
     for (int i = 0; i < grid.size(); i++) {
@@ -124,7 +124,7 @@ class SeriesCleaningTest {
   @Test
   void gridDoesNotReadAcrossAGap() {
     Series s = without(even(1, 2, 3, 4, 5, 6), 2, 4);
-    Series on = EvenGrid.covering(s).resample(s);
+    Series on = UniformTimeGrid.covering(s).resample(s);
     assertThat(on).hasToString("Series of 6 samples, 4 seen");
     assertThat(on.value(4)).isEqualTo(5);
   }

@@ -1,8 +1,8 @@
 package shinline.metrics.synthetic;
 
-import shinline.metrics.clean.CleanTrack;
-import shinline.metrics.clean.CleaningParameters;
-import shinline.metrics.clean.TrackCleaning;
+import shinline.metrics.cleaning.CleanTrack;
+import shinline.metrics.cleaning.CleaningParameters;
+import shinline.metrics.cleaning.TrackCleaning;
 import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegIdentityParameters;
 import shinline.metrics.track.RawTrack;

@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import shinline.metrics.clean.CleanTrack;
-import shinline.metrics.clean.CleaningParameters;
-import shinline.metrics.clean.TrackCleaning;
-import shinline.metrics.correct.CorrectionTable;
-import shinline.metrics.correct.JointCentreCorrection;
+import shinline.metrics.cleaning.CleanTrack;
+import shinline.metrics.cleaning.CleaningParameters;
+import shinline.metrics.cleaning.TrackCleaning;
+import shinline.metrics.correction.CorrectionTable;
+import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.signal.EvenGrid;
+import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Facing;
 import shinline.metrics.track.LegTrack;
@@ -251,7 +251,7 @@ public final class TrackMaker {
   }
 
   private static Point at(CleanTrack track, BodyPoint point, double timeS) {
-    EvenGrid grid = track.grid();
+    UniformTimeGrid grid = track.grid();
     double k = (timeS - grid.timeS(0)) / grid.stepS();
     int lower = (int) Math.max(0, Math.min(grid.size() - 2, Math.floor(k)));
     double share = Math.max(0, Math.min(1, k - lower));

@@ -8,14 +8,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import shinline.cli.CoachException;
-import shinline.cli.ExitCode;
-import shinline.cli.Surroundings;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
-import shinline.cli.check.ClipReport;
 import shinline.cli.check.ModelChoice;
-import shinline.cli.check.Progress;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
+import shinline.cli.outcome.Progress;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.result.SetUp;
 
@@ -32,7 +32,7 @@ public final class AccuracyRun {
     UNKNOWN
   }
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final ClipChecker checker;
   private final ModelChoice model;
   private final Height height;
@@ -42,7 +42,7 @@ public final class AccuracyRun {
   private ExitCode worst = ExitCode.MEASURED;
 
   public AccuracyRun(
-      Surroundings surroundings, ClipChecker checker, ModelChoice model, Height height) {
+      CommandContext surroundings, ClipChecker checker, ModelChoice model, Height height) {
     this.surroundings = surroundings;
     this.checker = checker;
     this.model = model;

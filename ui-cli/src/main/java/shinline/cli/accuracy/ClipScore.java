@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import shinline.metrics.judge.RepReadings;
+import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;

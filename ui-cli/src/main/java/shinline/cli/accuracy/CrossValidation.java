@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.cli.check.ClipReport.Footage;
+import shinline.cli.outcome.ClipReport.Footage;
 import shinline.metrics.analysis.SetAnalysis;
-import shinline.metrics.clean.CleanTrack;
-import shinline.metrics.correct.CorrectionTable;
-import shinline.metrics.correct.CorrectionTable.Offset;
-import shinline.metrics.correct.OffsetFit;
+import shinline.metrics.cleaning.CleanTrack;
+import shinline.metrics.correction.CorrectionTable;
+import shinline.metrics.correction.CorrectionTable.Offset;
+import shinline.metrics.correction.OffsetFit;
 
 /**
  * How good the offsets of the joint centres are on clips they were not fitted on: they are fitted
@@ -50,8 +50,8 @@ final class CrossValidation {
                     new Item(
                         shipped,
                         footage,
-                        landmarks.track().squared(landmarks.view()),
-                        centres.squared(landmarks.view()))));
+                        landmarks.track().toSagittalPlane(landmarks.view()),
+                        centres.toSagittalPlane(landmarks.view()))));
   }
 
   /** The part of the page; nothing when too few clips tell their joint centres. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import shinline.metrics.judge.RepReadings;
+import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;

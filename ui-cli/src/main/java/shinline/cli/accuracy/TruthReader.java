@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import shinline.cli.CoachException;
-import shinline.cli.ExitCode;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
 import shinline.metrics.track.BodyPoint;
 
 /** Reads NAME.truth.json; the format is described beside the sample clips. */

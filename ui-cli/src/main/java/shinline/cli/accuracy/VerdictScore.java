@@ -3,12 +3,12 @@ package shinline.cli.accuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import shinline.metrics.judge.Aspect;
-import shinline.metrics.judge.Finding;
-import shinline.metrics.judge.JudgeParameters;
-import shinline.metrics.judge.RepJudge;
-import shinline.metrics.judge.RepJudgement;
-import shinline.metrics.judge.RepReadings;
+import shinline.metrics.judgement.Aspect;
+import shinline.metrics.judgement.Finding;
+import shinline.metrics.judgement.JudgeParameters;
+import shinline.metrics.judgement.RepJudge;
+import shinline.metrics.judgement.RepJudgement;
+import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.result.Verdict;
 
 /**

@@ -11,6 +11,9 @@ import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.TrackCrossing;
+import shinline.cli.outcome.ClipFacts;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.Progress;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
 import shinline.metrics.analysis.AnalysisOptions.Disc;
 import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
@@ -71,7 +74,7 @@ public final class ClipCheck implements ClipChecker {
 
   private ClipReport check(Asked asked, ClipOptions how) {
     FrameTimes times = new FrameTimes();
-    LookSchedule schedule = new LookSchedule(looksPerS(asked.options().model()));
+    FrameSampling schedule = new FrameSampling(sampledFramesPerS(asked.options().model()));
     FrameChoice looks =
         stamp -> {
           times.add(stamp.timeS());
@@ -133,7 +136,7 @@ public final class ClipCheck implements ClipChecker {
       StandingCheck standing = new StandingCheck();
       boolean mayTurn = how.quarterTurnsMore() == 0;
       BackWatch back = new BackWatch(models.segmenter(), info.widthPx(), info.heightPx());
-      CompanyWatch company = new CompanyWatch(models.detector(), info.expectedFrames());
+      SecondPersonCheck company = new SecondPersonCheck(models.detector(), info.expectedFrames());
       try (RoomWatch room = new RoomWatch(info.expectedFrames());
           CameraWatch watch = new CameraWatch();
           DiscWatch discs = new DiscWatch(asked.options().disc(), info.expectedFrames());
@@ -269,7 +272,7 @@ public final class ClipCheck implements ClipChecker {
    * better than thirty of the full one's, in the same time
    * (docs/decisions/0005-looks-and-mirror.md).
    */
-  private static double looksPerS(ModelChoice choice) {
+  private static double sampledFramesPerS(ModelChoice choice) {
     return switch (choice) {
       case FULL -> 30;
       case HEAVY -> 15;

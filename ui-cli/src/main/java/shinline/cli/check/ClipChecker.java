@@ -1,6 +1,8 @@
 package shinline.cli.check;
 
 import java.nio.file.Path;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.Progress;
 
 /** Measures one clip. The seam between commands and the work. */
 @FunctionalInterface

@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import shinline.cli.Surroundings;
 import shinline.cli.accuracy.AccuracyRun;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.check.ModelChoice;
+import shinline.cli.context.CommandContext;
 import shinline.cli.file.WholeFile;
 
 /** {@code shinline accuracy}: scores the program against clips whose truth is known. */
@@ -57,11 +57,11 @@ public final class AccuracyCommand implements Callable<Integer> {
       description = "Write the whole report here (Markdown), for example docs/accuracy.md.")
   private @Nullable Path out;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final ClipChecker checker;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the folder and options with defaults
-  public AccuracyCommand(Surroundings surroundings, ClipChecker checker) {
+  public AccuracyCommand(CommandContext surroundings, ClipChecker checker) {
     this.surroundings = surroundings;
     this.checker = checker;
   }

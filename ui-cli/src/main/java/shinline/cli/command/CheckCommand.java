@@ -18,21 +18,21 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
-import shinline.cli.CoachException;
-import shinline.cli.ExitCode;
-import shinline.cli.Surroundings;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
-import shinline.cli.check.ClipReport;
 import shinline.cli.check.DiscWanted;
 import shinline.cli.check.ModelChoice;
-import shinline.cli.check.Progress;
+import shinline.cli.context.CommandContext;
+import shinline.cli.file.FlagImages;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
-import shinline.cli.format.FlagImages;
 import shinline.cli.format.RepCsv;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
+import shinline.cli.outcome.Progress;
 import shinline.cli.picture.AnnotatedClip;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
@@ -199,11 +199,11 @@ public final class CheckCommand implements Callable<Integer> {
           "Printed lengths: metric (cm) or imperial (in). Files hold cm. Default: metric.")
   private Units units;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final ClipChecker checker;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the clips, the spec and options with defaults
-  public CheckCommand(Surroundings surroundings, ClipChecker checker) {
+  public CheckCommand(CommandContext surroundings, ClipChecker checker) {
     this.surroundings = surroundings;
     this.checker = checker;
   }

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import shinline.cli.CoachException;
+import shinline.cli.outcome.CoachException;
 
 /**
  * Which files each clip's results go to. Made and checked before the first clip is opened: a coach

@@ -13,7 +13,7 @@ import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import shinline.cli.CoachException;
+import shinline.cli.outcome.CoachException;
 
 /**
  * A text file that appears whole or not at all: it is written under another name beside its place

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;

@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.cli.CoachException;
-import shinline.cli.check.ClipReport;
-import shinline.cli.check.Progress;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.Progress;
 import shinline.cli.picture.Ink.Hang;
 import shinline.cli.text.Units;
 import shinline.metrics.result.Flag;
@@ -97,7 +97,7 @@ public final class AnnotatedClip {
       Face face,
       Progress progress) {
     try (Clip open =
-        SecondLook.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
+        SecondReading.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
             .orElseThrow(() -> failed(target, "the clip cannot be read a second time"))) {
       new AnnotatedClip(report, units, face).write(target, open, report, progress);
     } catch (IOException e) {

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Units;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
@@ -60,7 +60,7 @@ public final class ClipPictures implements RepPictures {
     }
     FrameChoice choice =
         new KnownFrames(stamps(report.set(), wanted.keySet()), report.clip().frames());
-    return SecondLook.at(reader, file, captureFps, report.clip(), choice)
+    return SecondReading.at(reader, file, captureFps, report.clip(), choice)
         .map(
             clip -> {
               try (clip) {

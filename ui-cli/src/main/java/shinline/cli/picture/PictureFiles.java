@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import shinline.cli.file.FlagImages;
 import shinline.cli.file.WholeFile;
-import shinline.cli.format.FlagImages;
 import shinline.metrics.result.FlagKind;
 
 /** The pictures of a result's faults as files: {@code NAME-rep2-heel-rise.jpg} beside it. */

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import shinline.metrics.judge.Aspect;
+import shinline.metrics.judgement.Aspect;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;

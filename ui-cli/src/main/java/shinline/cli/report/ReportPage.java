@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;
 

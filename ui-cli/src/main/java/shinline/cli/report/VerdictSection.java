@@ -2,7 +2,7 @@ package shinline.cli.report;
 
 import java.util.List;
 import java.util.Locale;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
 import shinline.cli.text.WorkOn;

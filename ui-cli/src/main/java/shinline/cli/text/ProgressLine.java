@@ -1,7 +1,7 @@
 package shinline.cli.text;
 
 import java.io.PrintWriter;
-import shinline.cli.check.Progress;
+import shinline.cli.outcome.Progress;
 
 /** One line on a terminal that is written over until the clip is done, then wiped. */
 public final class ProgressLine implements Progress {

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
 import shinline.cli.Sets;
-import shinline.cli.Surroundings;
 import shinline.cli.check.CheckOptions;
-import shinline.cli.check.ClipReport;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.result.Flag;
@@ -50,13 +50,13 @@ class AccuracyCommandTest {
   private final List<CheckOptions> asked = new ArrayList<>();
 
   private int run(String... args) {
-    Surroundings surroundings =
-        new Surroundings(
+    CommandContext surroundings =
+        new CommandContext(
             new PrintWriter(out),
             new PrintWriter(err),
             Typography.RICH,
             Paint.NONE,
-            Surroundings.Watched.PIPE);
+            CommandContext.Watched.PIPE);
     return new Main(
             surroundings,
             (clip, options, progress) -> {

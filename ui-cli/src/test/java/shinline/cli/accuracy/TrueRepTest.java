@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shinline.cli.CoachException;
-import shinline.cli.ExitCode;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
 
 class TrueRepTest {
   private static final Path SAMPLES = Path.of("..", "sample-clips");

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shinline.metrics.judge.RepReadings;
+import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;

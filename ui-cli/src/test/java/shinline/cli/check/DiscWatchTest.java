@@ -20,7 +20,7 @@ import shinline.metrics.target.Target;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
-import shinline.vision.pose.Region;
+import shinline.vision.pose.RegionOfInterest;
 import shinline.vision.scene.Similarity;
 
 class DiscWatchTest {
@@ -44,7 +44,7 @@ class DiscWatchTest {
       double down = 100 + 370.0 * landmark.ordinal() / BodyLandmark.values().length;
       points.put(landmark, new Keypoint(300, down, 0, 1, 1));
     }
-    return new PoseSighting.Found(points, 1, new Region(300, 300, 500, 0));
+    return new PoseSighting.Found(points, 1, new RegionOfInterest(300, 300, 500, 0));
   }
 
   private static void draw(Mat picture, int x, int y, int radius) {

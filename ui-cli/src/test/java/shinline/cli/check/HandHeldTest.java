@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import shinline.cli.check.ShakenReader.Holder;
 import shinline.cli.crossing.CameraPath;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.Progress;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shinline.cli.ExitCode;
 import shinline.cli.Main;
-import shinline.cli.Surroundings;
-import shinline.cli.check.ClipReport;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.target.DepthTarget;
@@ -28,13 +28,13 @@ class TargetOptionTest {
   private final List<Target> asked = new ArrayList<>();
 
   private int check(String target) {
-    Surroundings surroundings =
-        new Surroundings(
+    CommandContext surroundings =
+        new CommandContext(
             new PrintWriter(new StringWriter()),
             new PrintWriter(err),
             Typography.RICH,
             Paint.NONE,
-            Surroundings.Watched.PIPE);
+            CommandContext.Watched.PIPE);
     Main main =
         new Main(
             surroundings,

@@ -19,14 +19,14 @@ import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PersonMask;
 import shinline.vision.pose.PoseSighting;
-import shinline.vision.pose.Region;
+import shinline.vision.pose.RegionOfInterest;
 import shinline.vision.scene.Similarity;
 
 /** Edges read off masks that are drawn, so that every edge is known. */
 class OutlineCrossingTest {
   private static final int WIDTH = 640;
   private static final int HEIGHT = 480;
-  private static final Region REGION = new Region(320, 240, 384, 0.2);
+  private static final RegionOfInterest REGION = new RegionOfInterest(320, 240, 384, 0.2);
 
   /** A cell is 1.5 pixels wide, and the edge lies within one. */
   private static final double CELL_PX = 1.5;

@@ -15,7 +15,7 @@ import shinline.metrics.track.RawTrack;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
-import shinline.vision.pose.Region;
+import shinline.vision.pose.RegionOfInterest;
 import shinline.vision.scene.Similarity;
 
 class TrackCrossingTest {
@@ -30,7 +30,8 @@ class TrackCrossingTest {
     }
     keypoints.put(BodyLandmark.LEFT_FOOT_INDEX, new Keypoint(10, 99, 0, 0.8, 0.5));
     TrackCrossing crossing = new TrackCrossing(200, 100);
-    crossing.add(3, 0.1, new PoseSighting.Found(keypoints, 0.9, new Region(100, 50, 200, 0)));
+    crossing.add(
+        3, 0.1, new PoseSighting.Found(keypoints, 0.9, new RegionOfInterest(100, 50, 200, 0)));
     crossing.add(4, 0.2, new PoseSighting.NobodyFound(PoseSighting.Reason.NO_PERSON_DETECTED));
     return crossing.track(camera);
   }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shinline.cli.CoachException;
+import shinline.cli.outcome.CoachException;
 
 class OutputPlanTest {
   @TempDir private Path folder;

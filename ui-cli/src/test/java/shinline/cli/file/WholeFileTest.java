@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shinline.cli.CoachException;
+import shinline.cli.outcome.CoachException;
 
 class WholeFileTest {
   @TempDir Path folder;

@@ -11,7 +11,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Units;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.geometry.Point;

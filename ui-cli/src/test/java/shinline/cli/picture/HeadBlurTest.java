@@ -7,8 +7,8 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import shinline.cli.check.ClipReport;
 import shinline.cli.crossing.CameraPath;
+import shinline.cli.outcome.ClipReport;
 import shinline.metrics.track.BodyPoint;
 import shinline.vision.scene.Similarity;
 

@@ -22,10 +22,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
-import shinline.cli.ExitCode;
 import shinline.cli.Main;
-import shinline.cli.Surroundings;
-import shinline.cli.check.ClipReport;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.result.FlagKind;
@@ -54,13 +54,13 @@ class BrowserTest {
         "no Chromium here: install the packages chromium and chromium-driver to test the page");
     for (String clip : List.of("gym1-bench-clean", "plain1-bench-shallow")) {
       StringWriter err = new StringWriter();
-      Surroundings surroundings =
-          new Surroundings(
+      CommandContext surroundings =
+          new CommandContext(
               new PrintWriter(new StringWriter()),
               new PrintWriter(err),
               Typography.RICH,
               Paint.NONE,
-              Surroundings.Watched.PIPE);
+              CommandContext.Watched.PIPE);
       int code =
           Main.standard(surroundings)
               .run(

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import shinline.cli.Sets;
-import shinline.cli.check.ClipReport;
+import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;

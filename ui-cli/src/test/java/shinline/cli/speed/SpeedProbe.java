@@ -10,14 +10,14 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.cli.Main;
-import shinline.cli.Surroundings;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipCheck;
-import shinline.cli.check.ClipReport;
 import shinline.cli.check.ModelChoice;
-import shinline.cli.check.Progress;
+import shinline.cli.context.CommandContext;
 import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.TrackCrossing;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.Progress;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.RepPictures;
@@ -67,13 +67,13 @@ final class SpeedProbe {
   /** The whole command, page, pictures and tables included. */
   private static void check(Path clip, Path folder) throws IOException {
     Writer nowhere = Writer.nullWriter();
-    Surroundings surroundings =
-        new Surroundings(
+    CommandContext surroundings =
+        new CommandContext(
             new PrintWriter(nowhere),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
             Typography.RICH,
             Paint.NONE,
-            Surroundings.Watched.PIPE);
+            CommandContext.Watched.PIPE);
     int code =
         Main.standard(surroundings)
             .run(

@@ -27,7 +27,7 @@ public interface ClipReader {
    * @return why it cannot be read, if that is enough to tell; {@link #open} would say the same
    */
   default Optional<ClipOpening.Refused> glance(Path file) {
-    return FileGlance.refusal(file);
+    return FileProbe.refusal(file);
   }
 
   /** The reader to use: decodes ahead of its caller on a second thread. */

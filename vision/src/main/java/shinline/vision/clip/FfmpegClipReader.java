@@ -71,7 +71,7 @@ public final class FfmpegClipReader implements ClipReader {
 
   @Override
   public ClipOpening open(Path file, ClipOptions options, FrameChoice choice) {
-    Optional<Refused> refusal = FileGlance.refusal(file);
+    Optional<Refused> refusal = FileProbe.refusal(file);
     if (refusal.isPresent()) {
       return refusal.get();
     }

@@ -9,7 +9,7 @@ record BodyCircle(double hipX, double hipY, double scaleX, double scaleY) {
     return Math.hypot(scaleX - hipX, scaleY - hipY);
   }
 
-  Region region() {
-    return Region.around(hipX, hipY, scaleX, scaleY);
+  RegionOfInterest region() {
+    return RegionOfInterest.around(hipX, hipY, scaleX, scaleY);
   }
 }

@@ -11,4 +11,9 @@ package shinline.vision.pose;
  * @param region where to look for the landmarks
  */
 public record DetectedPerson(
-    double leftPx, double topPx, double widthPx, double heightPx, double score, Region region) {}
+    double leftPx,
+    double topPx,
+    double widthPx,
+    double heightPx,
+    double score,
+    RegionOfInterest region) {}

@@ -31,12 +31,12 @@ final class LandmarkModel implements AutoCloseable {
   /** What one pass gave: the pose, whatever its flag, and the points for the next region. */
   record Pass(PoseSighting.Found pose, BodyCircle circle) {}
 
-  Pass run(Mat frame, Region region, Handedness handedness) {
+  Pass run(Mat frame, RegionOfInterest region, ImageFlip handedness) {
     List<float[]> outputs = model.run(crop.cut(frame, region, handedness));
     Reading reading = new Reading(outputs.get(0), outputs.get(2), region, handedness);
     Map<BodyLandmark, Keypoint> keypoints = new EnumMap<>(BodyLandmark.class);
     for (BodyLandmark landmark : BodyLandmark.values()) {
-      BodyLandmark named = handedness == Handedness.MIRRORED ? landmark.otherSide() : landmark;
+      BodyLandmark named = handedness == ImageFlip.MIRRORED ? landmark.otherSide() : landmark;
       keypoints.put(
           named,
           reading.keypoint(
@@ -52,7 +52,8 @@ final class LandmarkModel implements AutoCloseable {
         new BodyCircle(hip.x(), hip.y(), scale.x(), scale.y()));
   }
 
-  private record Reading(float[] landmarks, float[] heatmap, Region region, Handedness handedness) {
+  private record Reading(
+      float[] landmarks, float[] heatmap, RegionOfInterest region, ImageFlip handedness) {
 
     Keypoint keypoint(int number, HeatmapRefinement.Search search) {
       int at = VALUES * number;
@@ -60,7 +61,7 @@ final class LandmarkModel implements AutoCloseable {
           new HeatmapRefinement.Place(
               landmarks[at] / (double) INPUT_SIDE, landmarks[at + 1] / (double) INPUT_SIDE);
       var place = HeatmapRefinement.refine(raw, search, heatmap, LANDMARKS, number);
-      double u = handedness == Handedness.MIRRORED ? 1 - place.u() : place.u();
+      double u = handedness == ImageFlip.MIRRORED ? 1 - place.u() : place.u();
       return new Keypoint(
           region.frameX(u, place.v()),
           region.frameY(u, place.v()),

@@ -6,12 +6,12 @@ package shinline.vision.pose;
  */
 public final class PersonCut {
   private final byte[] bgr;
-  private final Region region;
+  private final RegionOfInterest region;
 
   /**
    * @param bgr blue, green and red of each pixel, row by row; not copied
    */
-  PersonCut(byte[] bgr, Region region) {
+  PersonCut(byte[] bgr, RegionOfInterest region) {
     this.bgr = bgr;
     this.region = region;
   }
@@ -20,7 +20,7 @@ public final class PersonCut {
     return bgr;
   }
 
-  Region region() {
+  RegionOfInterest region() {
     return region;
   }
 }

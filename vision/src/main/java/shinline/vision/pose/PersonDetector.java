@@ -30,8 +30,8 @@ public final class PersonDetector implements AutoCloseable {
 
   /** The people in an upright 8-bit BGR frame, the surest first; empty when there is nobody. */
   public List<DetectedPerson> detect(Mat bgrUpright) {
-    Region frame = Region.letterbox(bgrUpright.cols(), bgrUpright.rows());
-    List<float[]> outputs = model.run(letterbox.cut(bgrUpright, frame, Handedness.AS_FILMED));
+    RegionOfInterest frame = RegionOfInterest.letterbox(bgrUpright.cols(), bgrUpright.rows());
+    List<float[]> outputs = model.run(letterbox.cut(bgrUpright, frame, ImageFlip.AS_FILMED));
     List<DetectorBox> boxes = new ArrayList<>();
     for (int row = 0; row < ANCHORS.length; row++) {
       double score = Sigmoid.of(outputs.get(1)[row]);
@@ -66,12 +66,12 @@ public final class PersonDetector implements AutoCloseable {
     return new DetectorBox(values, score);
   }
 
-  private static DetectedPerson inFrame(DetectorBox box, Region frame) {
+  private static DetectedPerson inFrame(DetectorBox box, RegionOfInterest frame) {
     double[] b = box.values();
     double left = frame.frameX(b[0], b[1]);
     double top = frame.frameY(b[0], b[1]);
-    Region body =
-        Region.around(
+    RegionOfInterest body =
+        RegionOfInterest.around(
             frame.frameX(b[4], b[5]),
             frame.frameY(b[4], b[5]),
             frame.frameX(b[6], b[7]),

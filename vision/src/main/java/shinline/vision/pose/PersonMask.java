@@ -11,7 +11,7 @@ public final class PersonMask {
   public static final int SIDE = 256;
 
   private final float[] logits;
-  private final Region region;
+  private final RegionOfInterest region;
 
   /**
    * A mask.
@@ -19,7 +19,7 @@ public final class PersonMask {
    * @param logits row by row, one for each cell: above 0 where the person is likelier than not; not
    *     copied
    */
-  public PersonMask(float[] logits, Region region) {
+  public PersonMask(float[] logits, RegionOfInterest region) {
     if (logits.length != SIDE * SIDE) {
       throw new IllegalArgumentException("A mask has 256×256 cells, not " + logits.length);
     }

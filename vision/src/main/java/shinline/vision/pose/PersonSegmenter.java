@@ -19,18 +19,18 @@ public final class PersonSegmenter implements AutoCloseable {
   }
 
   /** The mask of the person in a region, as a rule the one in which the pose was found. */
-  public PersonMask mask(Mat bgrUpright, Region region) {
+  public PersonMask mask(Mat bgrUpright, RegionOfInterest region) {
     return mask(cut(bgrUpright, region));
   }
 
   /** A region to be looked at later, if at all. */
-  public PersonCut cut(Mat bgrUpright, Region region) {
+  public PersonCut cut(Mat bgrUpright, RegionOfInterest region) {
     return new PersonCut(crop.pixels(bgrUpright, region), region);
   }
 
   /** The mask of the person in a region that was cut out earlier. */
   public PersonMask mask(PersonCut cut) {
-    float[] input = crop.planes(cut.bgr(), Handedness.AS_FILMED);
+    float[] input = crop.planes(cut.bgr(), ImageFlip.AS_FILMED);
     return new PersonMask(model.run(input).get(MASK_OUTPUT), cut.region());
   }
 

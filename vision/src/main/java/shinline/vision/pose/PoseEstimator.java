@@ -19,10 +19,10 @@ public interface PoseEstimator extends AutoCloseable {
   PoseSighting track(Mat bgrUpright, double timeS);
 
   /** The pose in a region the caller chooses, whatever the pose flag; leaves the tracking alone. */
-  PoseSighting.Found at(Mat bgrUpright, Region region, Handedness handedness);
+  PoseSighting.Found at(Mat bgrUpright, RegionOfInterest region, ImageFlip handedness);
 
   /** Follows the person in this region from the next frame on: a choice among several people. */
-  void follow(Region region);
+  void follow(RegionOfInterest region);
 
   @Override
   void close();

@@ -20,7 +20,7 @@ public sealed interface PoseSighting {
    *     where a caller gave the region
    * @param region where the model looked
    */
-  record Found(Map<BodyLandmark, Keypoint> keypoints, double poseFlag, Region region)
+  record Found(Map<BodyLandmark, Keypoint> keypoints, double poseFlag, RegionOfInterest region)
       implements PoseSighting {
     public Found {
       if (keypoints.size() != BodyLandmark.values().length) {

@@ -18,7 +18,7 @@ public final class PoseTracker implements PoseEstimator {
   private final PoseOptions.Passes passes;
 
   private RegionFilter filter = new RegionFilter();
-  private Optional<Region> next = Optional.empty();
+  private Optional<RegionOfInterest> next = Optional.empty();
   private int looks;
 
   private PoseTracker(PoseModel model, PoseOptions options, PersonDetector detector) {
@@ -53,20 +53,20 @@ public final class PoseTracker implements PoseEstimator {
     filter = new RegionFilter();
     looks = 0;
     LandmarkModel.Pass pass =
-        landmarks.run(bgrUpright, people.get(0).region(), Handedness.AS_FILMED);
+        landmarks.run(bgrUpright, people.get(0).region(), ImageFlip.AS_FILMED);
     for (int i = 0; i < settlingPasses && seen(pass); i++) {
-      pass = landmarks.run(bgrUpright, pass.circle().region(), Handedness.AS_FILMED);
+      pass = landmarks.run(bgrUpright, pass.circle().region(), ImageFlip.AS_FILMED);
     }
     return seen(pass)
         ? accept(pass, timeS)
         : new PoseSighting.NobodyFound(PoseSighting.Reason.NO_POSE_IN_REGION);
   }
 
-  private Handedness handedness() {
+  private ImageFlip handedness() {
     looks++;
     return passes == PoseOptions.Passes.ALTERNATING && looks % 2 == 1
-        ? Handedness.MIRRORED
-        : Handedness.AS_FILMED;
+        ? ImageFlip.MIRRORED
+        : ImageFlip.AS_FILMED;
   }
 
   private static boolean seen(LandmarkModel.Pass pass) {
@@ -79,12 +79,12 @@ public final class PoseTracker implements PoseEstimator {
   }
 
   @Override
-  public PoseSighting.Found at(Mat bgrUpright, Region region, Handedness handedness) {
+  public PoseSighting.Found at(Mat bgrUpright, RegionOfInterest region, ImageFlip handedness) {
     return landmarks.run(bgrUpright, region, handedness).pose();
   }
 
   @Override
-  public void follow(Region region) {
+  public void follow(RegionOfInterest region) {
     filter = new RegionFilter();
     next = Optional.of(region);
   }

@@ -47,12 +47,12 @@ final class RegionCrop implements AutoCloseable {
   }
 
   /** Red, green and blue plane, row by row. */
-  float[] cut(Mat frame, Region region, Handedness handedness) {
+  float[] cut(Mat frame, RegionOfInterest region, ImageFlip handedness) {
     return planes(pixels(frame, region), handedness);
   }
 
   /** Blue, green and red of each pixel, row by row. */
-  byte[] pixels(Mat frame, Region region) {
+  byte[] pixels(Mat frame, RegionOfInterest region) {
     // Pixel (i, j) of the crop has its centre at ((i + 0.5) / side, (j + 0.5) / side).
     double half = 0.5 / side;
     double cell = 1.0 / side;
@@ -81,12 +81,12 @@ final class RegionCrop implements AutoCloseable {
   }
 
   /** What {@link #pixels} gave, in the models' planes and range of values. */
-  float[] planes(byte[] bgr, Handedness handedness) {
+  float[] planes(byte[] bgr, ImageFlip handedness) {
     int plane = side * side;
     float[] rgb = new float[3 * plane];
     for (int row = 0; row < side; row++) {
       for (int column = 0; column < side; column++) {
-        int target = row * side + (handedness == Handedness.MIRRORED ? side - 1 - column : column);
+        int target = row * side + (handedness == ImageFlip.MIRRORED ? side - 1 - column : column);
         int source = 3 * (row * side + column);
         for (int channel = 0; channel < 3; channel++) {
           rgb[channel * plane + target] = low + step * (bgr[source + 2 - channel] & 0xFF);

@@ -18,9 +18,9 @@ final class RegionFilter {
   }
 
   /** The region around the filtered points. */
-  Region next(BodyCircle circle, double timeS) {
+  RegionOfInterest next(BodyCircle circle, double timeS) {
     double speedScale = 1 / Math.max(1, 2 * circle.radius());
-    return Region.around(
+    return RegionOfInterest.around(
         hipX.next(circle.hipX(), speedScale, timeS),
         hipY.next(circle.hipY(), speedScale, timeS),
         scaleX.next(circle.scaleX(), speedScale, timeS),

@@ -38,8 +38,8 @@ final class ConversionTest {
                 "node_modules/@mediapipe/pose/pose_landmark_" + weights + ".tflite");
         RegionCrop crop = LandmarkModel.newCrop()) {
       Mat picture = SplitSquatPicture.read();
-      Region region = Region.letterbox(picture.cols(), picture.rows());
-      for (float[] input : List.of(crop.cut(picture, region, Handedness.AS_FILMED), noise())) {
+      RegionOfInterest region = RegionOfInterest.letterbox(picture.cols(), picture.rows());
+      for (float[] input : List.of(crop.cut(picture, region, ImageFlip.AS_FILMED), noise())) {
         List<float[]> outputs = ours.run(input);
         Mat blob = new Mat(new int[] {1, 3, SIDE, SIDE}, opencv_core.CV_32F);
         new FloatPointer(blob.data()).put(input);

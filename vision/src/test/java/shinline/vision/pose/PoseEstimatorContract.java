@@ -99,19 +99,19 @@ abstract class PoseEstimatorContract {
   @Test
   void theMirroredPassAnswersInTheFramesOwnTerms() {
     Mat picture = SplitSquatPicture.read();
-    Region region = found(estimator.track(picture, 0)).region();
-    PoseSighting.Found mirrored = estimator.at(picture, region, Handedness.MIRRORED);
+    RegionOfInterest region = found(estimator.track(picture, 0)).region();
+    PoseSighting.Found mirrored = estimator.at(picture, region, ImageFlip.MIRRORED);
     assertThat(mirrored.region()).isEqualTo(region);
     assertThat(mirrored.at(BodyLandmark.NOSE).x())
         .isCloseTo(
-            estimator.at(picture, region, Handedness.AS_FILMED).at(BodyLandmark.NOSE).x(),
+            estimator.at(picture, region, ImageFlip.AS_FILMED).at(BodyLandmark.NOSE).x(),
             within(JOINT_TOLERANCE_PX));
   }
 
   @Test
   void followsARegionItIsGiven() {
     Mat picture = SplitSquatPicture.read();
-    Region region = found(estimator.track(picture, 0)).region();
+    RegionOfInterest region = found(estimator.track(picture, 0)).region();
     estimator.follow(region);
     assertThat(found(estimator.track(picture, FRAME_S)).region()).isEqualTo(region);
   }

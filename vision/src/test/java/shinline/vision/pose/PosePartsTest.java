@@ -86,7 +86,7 @@ final class PosePartsTest {
 
   @Test
   void anUprightBodyGivesAnUprightRegion() {
-    Region region = Region.around(100, 200, 100, 120);
+    RegionOfInterest region = RegionOfInterest.around(100, 200, 100, 120);
     assertThat(region.sizePx()).isCloseTo(2 * 80 * 1.25, within(EXACT));
     assertThat(region.rotationRad()).isCloseTo(0, within(EXACT));
     assertThat(region.frameX(0, 0.5)).isCloseTo(0, within(EXACT));
@@ -95,11 +95,11 @@ final class PosePartsTest {
 
   @Test
   void theRegionTurnsWithTheBodyAndLeadsBack() {
-    Region lying = Region.around(100, 200, 180, 200);
+    RegionOfInterest lying = RegionOfInterest.around(100, 200, 180, 200);
     assertThat(lying.rotationRad()).isCloseTo(Math.PI / 2, within(EXACT));
     // Up in the region is to the right in the frame.
     assertThat(lying.frameX(0.5, 0)).isCloseTo(200, within(EXACT));
-    Region slanted = new Region(37, 11, 90, 0.7);
+    RegionOfInterest slanted = new RegionOfInterest(37, 11, 90, 0.7);
     double x = slanted.frameX(0.2, 0.9);
     double y = slanted.frameY(0.2, 0.9);
     assertThat(slanted.regionU(x, y)).isCloseTo(0.2, within(EXACT));
@@ -108,7 +108,7 @@ final class PosePartsTest {
 
   @Test
   void badParametersAreRefused() {
-    assertThatThrownBy(() -> new Region(0, 0, 0, 0)).hasMessageContaining("size");
+    assertThatThrownBy(() -> new RegionOfInterest(0, 0, 0, 0)).hasMessageContaining("size");
     assertThatThrownBy(() -> new PoseOptions(3, 1, PoseOptions.Passes.AS_FILMED))
         .hasMessageContaining("threads");
   }
@@ -160,7 +160,7 @@ final class PosePartsTest {
     Mat picture = SplitSquatPicture.read();
     try (PersonDetector detector = PersonDetector.open(1);
         PersonSegmenter segmenter = PersonSegmenter.open(PoseModel.FULL, PoseOptions.DEFAULT)) {
-      Region region = detector.detect(picture).get(0).region();
+      RegionOfInterest region = detector.detect(picture).get(0).region();
       PersonMask mask = segmenter.mask(picture, region);
       double[] knee = SplitSquatPicture.TRUTH.get(BodyLandmark.RIGHT_KNEE);
       assertThat(mask.probabilityAt(knee[0], knee[1])).isGreaterThan(0.5);

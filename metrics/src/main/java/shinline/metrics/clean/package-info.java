@@ -1,4 +1,0 @@
-@NullMarked
-package shinline.metrics.clean;
-
-import org.jspecify.annotations.NullMarked;

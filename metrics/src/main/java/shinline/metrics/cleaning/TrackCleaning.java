@@ -1,0 +1,122 @@
+package shinline.metrics.cleaning;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import shinline.metrics.signal.ButterworthLowPass;
+import shinline.metrics.signal.HampelFilter;
+import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.LegTrack;
+import shinline.metrics.track.PointPath;
+import shinline.metrics.track.RobustStatistics;
+
+/**
+ * Outliers out, short gaps bridged, an even time grid, a zero-phase low-pass. In this order: an
+ * outlier would bend the bridge, and a filter needs even steps.
+ */
+public final class TrackCleaning {
+  private final CleaningParameters parameters;
+
+  public TrackCleaning(CleaningParameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /**
+   * @param track two frames or more
+   */
+  public CleanTrack clean(LegTrack track) {
+    double[] times = track.timeS();
+    Series clock = Series.of(times, times);
+    UniformTimeGrid own = UniformTimeGrid.covering(clock);
+    UniformTimeGrid grid =
+        own.rateHz() >= parameters.leastRateHz() * 0.99
+            ? own
+            : UniformTimeGrid.covering(clock, parameters.leastRateHz());
+    HampelFilter hampel = new HampelFilter(3, 3, parameters.outlierFloor() * track.bodyPx());
+    Map<BodyPoint, Series> xs = new EnumMap<>(BodyPoint.class);
+    Map<BodyPoint, Series> ys = new EnumMap<>(BodyPoint.class);
+    for (BodyPoint point : BodyPoint.values()) {
+      PointPath path = track.path(point);
+      xs.put(point, even(path.xSeries(times), hampel, grid));
+      ys.put(point, even(path.ySeries(times), hampel, grid));
+    }
+    double cutoff = cutoff(xs, ys, own.rateHz(), grid);
+    ButterworthLowPass filter = ButterworthLowPass.twoPass(cutoff, grid.rateHz());
+    Map<BodyPoint, CleanPath> paths = new EnumMap<>(BodyPoint.class);
+    for (BodyPoint point : BodyPoint.values()) {
+      Series x = xs.get(point);
+      Series y = ys.get(point);
+      if (x == null || y == null) {
+        throw new IllegalStateException("no series for " + point);
+      }
+      Series smoothX = filter.zeroPhase(x);
+      Series smoothY = filter.zeroPhase(y);
+      paths.put(
+          point,
+          new CleanPath(
+              smoothX,
+              smoothY,
+              grid.resample(parameters.gapFill().fill(confidence(track.path(point), times))),
+              Math.sqrt((squares(x, smoothX) + squares(y, smoothY)) / 2)));
+    }
+    return new CleanTrack(track, grid, paths, cutoff);
+  }
+
+  private Series even(Series series, HampelFilter hampel, UniformTimeGrid grid) {
+    return grid.resample(parameters.gapFill().fill(hampel.clean(series)));
+  }
+
+  private static Series confidence(PointPath path, double[] times) {
+    double[] value = new double[times.length];
+    boolean[] seen = new boolean[times.length];
+    for (int i = 0; i < times.length; i++) {
+      seen[i] = path.seen(i);
+      value[i] = seen[i] ? path.confidence(i) : 0;
+    }
+    return Series.of(times, value, seen);
+  }
+
+  /**
+   * One cut-off for the clip: the middle of what the points that matter ask for, so that no angle
+   * mixes two delays of different softness; never more than a third of the frames' own rate.
+   */
+  private double cutoff(
+      Map<BodyPoint, Series> xs,
+      Map<BodyPoint, Series> ys,
+      double frameRate,
+      UniformTimeGrid grid) {
+    List<Double> found = new ArrayList<>();
+    for (BodyPoint point :
+        new BodyPoint[] {BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE, BodyPoint.NEAR_SHOULDER}) {
+      for (Map<BodyPoint, Series> axis : List.of(xs, ys)) {
+        Series series = axis.get(point);
+        if (series == null) {
+          continue;
+        }
+        for (Series.Run run : series.runs()) {
+          if (run.size() >= 2 * grid.rateHz()) {
+            found.add(parameters.cutoff().choose(series.values(run), grid.rateHz()).cutoffHz());
+          }
+        }
+      }
+    }
+    double chosen = RobustStatistics.median(found).orElse(parameters.cutoff().mostHz());
+    return Math.min(chosen, frameRate / 3);
+  }
+
+  private static double squares(Series raw, Series smooth) {
+    double sum = 0;
+    int n = 0;
+    for (int i = 0; i < raw.size(); i++) {
+      if (raw.seen(i) && smooth.seen(i)) {
+        double d = raw.value(i) - smooth.value(i);
+        sum += d * d;
+        n++;
+      }
+    }
+    return n == 0 ? 0 : sum / n;
+  }
+}

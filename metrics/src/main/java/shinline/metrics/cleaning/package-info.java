@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.cleaning;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,0 @@
-@NullMarked
-package shinline.metrics.correct;
-
-import org.jspecify.annotations.NullMarked;

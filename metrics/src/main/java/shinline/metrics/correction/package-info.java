@@ -1,0 +1,4 @@
+@NullMarked
+package shinline.metrics.correction;
+
+import org.jspecify.annotations.NullMarked;

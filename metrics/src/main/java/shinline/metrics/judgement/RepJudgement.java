@@ -1,0 +1,44 @@
+package shinline.metrics.judgement;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import shinline.metrics.result.Verdict;
+
+/**
+ * One rep against the target: a finding for each limit asked for, worst first.
+ *
+ * <p>The rep is as good as its worst limit, in the order miss, unclear, near, hit. A limit that is
+ * clearly missed settles the rep whatever the others say, so miss comes first. A limit that could
+ * not be decided may hide a miss, so the rep cannot be called near, let alone a hit, until it is
+ * known: unclear comes before near.
+ *
+ * @param rep number from 1
+ */
+public record RepJudgement(int rep, List<Finding> findings) {
+  private static final Comparator<Finding> WORST_FIRST =
+      Comparator.comparingInt((Finding f) -> severity(f.verdict())).reversed();
+
+  public RepJudgement {
+    findings = findings.stream().sorted(WORST_FIRST).toList();
+  }
+
+  /** A rep of which nothing is asked has nothing to miss and is a hit. */
+  public Verdict verdict() {
+    return findings.isEmpty() ? Verdict.HIT : findings.get(0).verdict();
+  }
+
+  /** Plain words for every limit that is not met, worst first; empty for a hit. */
+  public List<String> reasons() {
+    return findings.stream().map(Finding::reason).flatMap(Optional::stream).toList();
+  }
+
+  static int severity(Verdict verdict) {
+    return switch (verdict) {
+      case HIT -> 0;
+      case NEAR -> 1;
+      case UNCLEAR -> 2;
+      case MISS -> 3;
+    };
+  }
+}

@@ -1,0 +1,45 @@
+package shinline.cli.context;
+
+import java.io.PrintWriter;
+import shinline.cli.outcome.Progress;
+import shinline.cli.text.Paint;
+import shinline.cli.text.ProgressLine;
+import shinline.cli.text.Typography;
+
+/**
+ * What a command may touch of the world around it, handed in so that tests read what is printed.
+ *
+ * @param watched whether a person watches the error stream, and progress is worth showing
+ */
+public record CommandContext(
+    PrintWriter out, PrintWriter err, Typography signs, Paint paint, Watched watched) {
+
+  /** Whether somebody looks on. */
+  public enum Watched {
+    TERMINAL,
+    PIPE
+  }
+
+  public Progress progress(String label) {
+    return watched == Watched.TERMINAL ? new ProgressLine(err, label) : Progress.silent();
+  }
+
+  /**
+   * Says that the program itself failed. The trace is for whoever mends it, and only on request.
+   *
+   * @param where file name and colon, or empty
+   */
+  public void fault(String where, Throwable cause) {
+    if (System.getenv("SHINLINE_DEBUG") != null) {
+      cause.printStackTrace(err);
+    }
+    err.println(
+        "shinline: "
+            + where
+            + "something went wrong inside the program ("
+            + cause.getMessage()
+            + "). Please report it together with the clip; with SHINLINE_DEBUG=1 in the"
+            + " environment it says where.");
+    err.flush();
+  }
+}

@@ -1,0 +1,74 @@
+package shinline.cli.outcome;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import shinline.cli.crossing.CameraPath;
+import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.target.Target;
+import shinline.metrics.track.RawTrack;
+
+/** What came of one clip. */
+public sealed interface ClipReport {
+
+  /**
+   * @param set measured in the still view of {@code camera}; so are the points of its series
+   * @param warnings about the clip itself, plain words, most important first
+   * @param camera leads from the still view to the pixels of a frame
+   * @param footage what the set was measured from, to measure it again in another way
+   */
+  record Measured(
+      ClipFacts clip,
+      SetResult set,
+      List<String> warnings,
+      CameraPath camera,
+      Optional<Footage> footage)
+      implements ClipReport {
+    public Measured {
+      warnings = List.copyOf(warnings);
+    }
+
+    /** Of a camera that stood still. */
+    public Measured(ClipFacts clip, SetResult set, List<String> warnings) {
+      this(clip, set, warnings, CameraPath.still(), Optional.empty());
+    }
+  }
+
+  /** What the pose model saw, in the still view of the camera, and what was told beside it. */
+  record Footage(RawTrack track, AnalysisOptions options) {}
+
+  /** The clip was read, but no set could be measured in it. */
+  record NotMeasured(
+      ClipFacts clip, Target target, AnalysisOutcome.NotMeasured why, List<String> warnings)
+      implements ClipReport {
+    public NotMeasured {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * The clip could not be read at all.
+   *
+   * @param reason what is wrong
+   * @param advice what to do about it
+   */
+  record Unreadable(String fileName, String reason, String advice) implements ClipReport {}
+
+  default <T> T fold(
+      Function<Measured, T> measured,
+      Function<NotMeasured, T> notMeasured,
+      Function<Unreadable, T> unreadable) {
+    if (this instanceof Measured m) {
+      return measured.apply(m);
+    }
+    return this instanceof NotMeasured n
+        ? notMeasured.apply(n)
+        : unreadable.apply((Unreadable) this);
+  }
+
+  default ExitCode exitCode() {
+    return fold(m -> ExitCode.MEASURED, n -> ExitCode.NOT_MEASURED, u -> ExitCode.UNREADABLE);
+  }
+}

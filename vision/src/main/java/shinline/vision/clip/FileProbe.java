@@ -1,0 +1,161 @@
+package shinline.vision.clip;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import shinline.vision.clip.ClipOpening.Kind;
+import shinline.vision.clip.ClipOpening.Refused;
+
+/**
+ * A look at a file before FFmpeg sees it. FFmpeg gives one and the same message for an empty file,
+ * a text and a film without its index, and follows addresses written in text playlists; the coach
+ * needs to know which it is, and nothing may be followed.
+ */
+final class FileProbe {
+  private static final int HEAD_BYTES = 4096;
+
+  /** Bytes of a box header with a 64-bit size, the longest there is. */
+  private static final int LONG_BOX_HEADER = 16;
+
+  /** More top-level boxes than any film has; bounds the walk through nonsense. */
+  private static final int MAX_BOXES = 100_000;
+
+  private static final Set<String> FILM_BOXES =
+      Set.of("ftyp", "moov", "mdat", "wide", "free", "skip", "pnot", "styp", "moof", "uuid");
+
+  private static final String COPY_AGAIN =
+      "copy it again from the phone, and play it there first to see that it is whole";
+  private static final String GIVE_A_CLIP =
+      "give the clip itself, a video file from the phone (.mp4 or .mov)";
+
+  private FileProbe() {}
+
+  /** Why the file cannot be a readable clip, if a look is enough to tell. */
+  static Optional<Refused> refusal(Path file) {
+    if (!Files.exists(file)) {
+      return refused(
+          Kind.MISSING, "there is no such file", "check the name and the folder it should be in");
+    }
+    if (Files.isDirectory(file)) {
+      return refused(
+          Kind.FOLDER, "this is a folder, not a clip", "name one clip inside the folder");
+    }
+    if (!Files.isReadable(file)) {
+      return refused(
+          Kind.UNREADABLE,
+          "the file may not be read by this user",
+          "change its permissions, or copy it to a folder of your own");
+    }
+    try (SeekableByteChannel channel = Files.newByteChannel(file)) {
+      return refusal(channel);
+    } catch (IOException | SecurityException e) {
+      return refused(
+          Kind.UNREADABLE,
+          "the file cannot be read from the disk",
+          "check the disk or card it is on, then " + COPY_AGAIN);
+    }
+  }
+
+  private static Optional<Refused> refusal(SeekableByteChannel channel) throws IOException {
+    if (channel.size() == 0) {
+      return refused(Kind.EMPTY, "the file is empty (0 bytes): the copy failed", COPY_AGAIN);
+    }
+    byte[] head = read(channel, 0, HEAD_BYTES);
+    Optional<String> other = otherContent(head);
+    if (other.isPresent()) {
+      return refused(
+          Kind.NOT_VIDEO, "the file holds " + other.get() + ", not a video", GIVE_A_CLIP);
+    }
+    if (head.length >= 8 && FILM_BOXES.contains(boxName(head, 4)) && !hasIndex(channel)) {
+      return refused(
+          Kind.NO_INDEX,
+          "the clip was cut off before its index was written: the phone or the copy stopped early",
+          "copy it again from the phone; if it does not play there either, film the set again");
+    }
+    return Optional.empty();
+  }
+
+  /** What well-known thing other than film or sound the bytes are. */
+  private static Optional<String> otherContent(byte[] head) {
+    String start = new String(head, StandardCharsets.ISO_8859_1);
+    if (start.startsWith("\u00ff\u00d8\u00ff")
+        || start.startsWith("\u0089PNG")
+        || start.startsWith("GIF8")
+        || (start.startsWith("RIFF") && start.startsWith("WEBP", 8))
+        || start.startsWith("ftyphei", 4)
+        || start.startsWith("ftypmif1", 4)
+        || start.startsWith("ftypavif", 4)) {
+      return Optional.of("a picture");
+    }
+    if (start.startsWith("PK\u0003\u0004") || start.startsWith("\u001f\u008b")) {
+      return Optional.of("a compressed archive");
+    }
+    if (start.startsWith("%PDF")) {
+      return Optional.of("a PDF document");
+    }
+    return isText(head) ? Optional.of("text") : Optional.empty();
+  }
+
+  /** Text has no control bytes but white space; films have some within their first few bytes. */
+  private static boolean isText(byte[] head) {
+    for (byte b : head) {
+      boolean whiteSpace = b == '\t' || b == '\n' || b == '\r' || b == '\f';
+      if (b >= 0 && b < ' ' && !whiteSpace) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Walks the top-level boxes of an mp4 or mov file, looking for a whole {@code moov}. */
+  private static boolean hasIndex(SeekableByteChannel channel) throws IOException {
+    long size = channel.size();
+    long at = 0;
+    for (int box = 0; box < MAX_BOXES && at + 8 <= size; box++) {
+      byte[] header = read(channel, at, LONG_BOX_HEADER);
+      if (header.length < 8) {
+        return false;
+      }
+      ByteBuffer bytes = ByteBuffer.wrap(header);
+      long length = Integer.toUnsignedLong(bytes.getInt(0));
+      if (length == 1 && header.length == LONG_BOX_HEADER) {
+        length = bytes.getLong(8);
+      } else if (length == 0) {
+        length = size - at;
+      }
+      if (boxName(header, 4).equals("moov")) {
+        return length >= 8 && at + length <= size;
+      }
+      if (length < 8 || length > size - at) {
+        return false;
+      }
+      at += length;
+    }
+    return false;
+  }
+
+  private static String boxName(byte[] bytes, int at) {
+    return new String(bytes, at, 4, StandardCharsets.ISO_8859_1);
+  }
+
+  private static byte[] read(SeekableByteChannel channel, long from, int atMost)
+      throws IOException {
+    ByteBuffer buffer = ByteBuffer.allocate((int) Math.min(atMost, channel.size() - from));
+    channel.position(from);
+    while (buffer.hasRemaining() && channel.read(buffer) >= 0) {
+      // A channel may give fewer bytes than asked for.
+    }
+    byte[] bytes = new byte[buffer.position()];
+    buffer.flip().get(bytes);
+    return bytes;
+  }
+
+  private static Optional<Refused> refused(Kind kind, String reason, String advice) {
+    return Optional.of(new Refused(kind, reason, advice));
+  }
+}

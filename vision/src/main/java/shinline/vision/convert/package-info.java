@@ -1,9 +1,0 @@
-/**
- * Build-time conversion of the pose model's TFLite weights to ONNX.
- *
- * <p>Runs once per build, needs nothing but the JDK, and is never called by the running program.
- */
-@NullMarked
-package shinline.vision.convert;
-
-import org.jspecify.annotations.NullMarked;
