@@ -3,6 +3,7 @@ package shinline.cli.check;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.analysis.AnalysisOptions;
+import shinline.vision.observation.DiscWanted;
 
 /**
  * What the coach asked for.

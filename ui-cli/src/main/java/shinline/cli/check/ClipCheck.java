@@ -8,12 +8,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shinline.cli.check.SideThread.Errand;
-import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.OutlineCrossing;
+import shinline.cli.crossing.PictureAxis;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
+import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
 import shinline.metrics.analysis.AnalysisOptions.Disc;
 import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
@@ -29,8 +30,17 @@ import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
+import shinline.vision.clip.FrameSampling;
+import shinline.vision.observation.BackObserver;
+import shinline.vision.observation.CameraObserver;
+import shinline.vision.observation.DiscConsensus;
+import shinline.vision.observation.RoomObserver;
+import shinline.vision.observation.SecondPersonCheck;
+import shinline.vision.observation.StandingCheck;
+import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseSighting;
+import shinline.vision.scene.CameraPath;
 
 /**
  * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
@@ -135,11 +145,14 @@ public final class ClipCheck implements ClipChecker {
     OptionalInt look(Models models) {
       StandingCheck standing = new StandingCheck();
       boolean mayTurn = how.quarterTurnsMore() == 0;
-      BackWatch back = new BackWatch(models.segmenter(), info.widthPx(), info.heightPx());
+      BackObserver back =
+          new BackObserver(
+              models.segmenter(),
+              new TrunkEdges(OutlineCrossing.places(), info.widthPx(), info.heightPx()));
       SecondPersonCheck company = new SecondPersonCheck(models.detector(), info.expectedFrames());
-      try (RoomWatch room = new RoomWatch(info.expectedFrames());
-          CameraWatch watch = new CameraWatch();
-          DiscWatch discs = new DiscWatch(asked.options().disc(), info.expectedFrames());
+      try (RoomObserver room = new RoomObserver(info.expectedFrames());
+          CameraObserver watch = new CameraObserver();
+          DiscConsensus discs = new DiscConsensus(asked.options().disc(), info.expectedFrames());
           WatchThread beside = new WatchThread()) {
         for (Optional<Frame> next = clip.nextInto(beside.free());
             next.isPresent();
@@ -166,16 +179,43 @@ public final class ClipCheck implements ClipChecker {
           asked.progress().frames(frame.index() + 1, info.expectedFrames());
         }
         beside.finish();
-        company.warning().ifPresent(warnings::add);
-        CameraWatch.Told told = watch.told();
-        hold = told.hold();
+        if (company.noticed()) {
+          warnings.add(
+              "more than one person is in the picture, and the wrong one may have been measured:"
+                  + " film with nobody else in view");
+        }
+        CameraObserver.Told told = watch.told();
+        hold = hold(told.hold());
         camera = told.path();
-        roll = room.roll(told.moves());
-        disc = discs.disc(told.moves());
-        discs.warning(asked.options().analysis()).ifPresent(warnings::add);
-        outlines = OutlineCrossing.still(back.outlines(), camera, info.heightPx());
+        roll = room.roll(told.moves()).map(r -> new BackgroundRoll(r.rollDeg(), r.plusMinusDeg()));
+        disc =
+            discs.disc(told.moves()).map(d -> new Disc(d.diameterM(), d.diameterPx(), d.share()));
+        discs.whyNot().map(this::discWarning).ifPresent(warnings::add);
+        outlines =
+            OutlineCrossing.outlines(back.silhouettes(), camera, new PictureAxis(info.heightPx()));
       }
       return OptionalInt.empty();
+    }
+
+    private static CameraHold hold(CameraObserver.Hold told) {
+      return switch (told) {
+        case STILL -> CameraHold.STILL;
+        case FOLLOWED -> CameraHold.STEADIED;
+        case NOT_FOLLOWED -> CameraHold.NOT_FOLLOWED;
+      };
+    }
+
+    /** What the coach has to know when a wanted disc was not found. */
+    private String discWarning(String reason) {
+      AnalysisOptions given = asked.options().analysis();
+      return "the disc was not found ("
+          + reason
+          + "): "
+          + (given.athleteHeightM().isPresent()
+              ? "centimetres come from the athlete's height"
+              : given.benchHeightM().isPresent()
+                  ? "centimetres come from the bench, if the rear foot is on it"
+                  : "no centimetres; point at it with --disc-at X,Y or give --height");
     }
 
     /** Of the file, begun once it is sure that this reading is the last. */

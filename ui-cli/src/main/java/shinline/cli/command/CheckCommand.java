@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
-import shinline.cli.check.DiscWanted;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.FlagImages;
@@ -45,6 +44,7 @@ import shinline.cli.text.Units;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
+import shinline.vision.observation.DiscWanted;
 
 /** {@code shinline check}: measures clips and prints a table for each. */
 @Command(

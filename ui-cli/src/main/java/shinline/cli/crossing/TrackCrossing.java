@@ -11,6 +11,7 @@ import shinline.metrics.track.RawTrack;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 /**
@@ -21,7 +22,7 @@ public final class TrackCrossing {
   private static final Map<RawPoint, BodyLandmark> LANDMARK_OF = landmarks();
 
   private final int widthPx;
-  private final int heightPx;
+  private final PictureAxis axis;
   private final List<RawPose> poses = new ArrayList<>();
 
   /**
@@ -30,7 +31,7 @@ public final class TrackCrossing {
    */
   public TrackCrossing(int widthPx, int heightPx) {
     this.widthPx = widthPx;
-    this.heightPx = heightPx;
+    axis = new PictureAxis(heightPx);
   }
 
   /**
@@ -55,7 +56,7 @@ public final class TrackCrossing {
     for (int look = 0; look < poses.size(); look++) {
       still.add(moved(poses.get(look), camera.toStill(look)));
     }
-    return new RawTrack(widthPx, heightPx, still);
+    return new RawTrack(widthPx, axis.heightPx(), still);
   }
 
   private RawPose moved(RawPose pose, Similarity move) {
@@ -66,12 +67,12 @@ public final class TrackCrossing {
     pose.points()
         .forEach(
             (point, seen) -> {
-              double down = heightPx - 1 - seen.y();
+              double down = axis.rowOf(seen.y());
               points.put(
                   point,
                   new RawSighting(
                       move.x(seen.x(), down),
-                      heightPx - 1 - move.y(seen.x(), down),
+                      axis.heightOf(move.y(seen.x(), down)),
                       seen.confidence()));
             });
     return new RawPose(pose.frame(), pose.timeS(), points);
@@ -86,7 +87,7 @@ public final class TrackCrossing {
             points.put(
                 point,
                 new RawSighting(
-                    seen.x(), heightPx - 1 - seen.y(), seen.visibility() * seen.presence()));
+                    seen.x(), axis.heightOf(seen.y()), seen.visibility() * seen.presence()));
           }
         });
     return points;

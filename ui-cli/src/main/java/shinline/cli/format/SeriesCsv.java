@@ -7,10 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import shinline.cli.crossing.CameraPath;
+import shinline.cli.crossing.PictureAxis;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.track.BodyPoint;
+import shinline.vision.scene.CameraPath;
 
 /**
  * Writes the frame-by-frame table of docs/result-format.md: RFC 4180, fixed decimals, an empty cell
@@ -46,6 +47,7 @@ public final class SeriesCsv {
   public static void write(SeriesTable series, int heightPx, CameraPath camera, Writer out)
       throws IOException {
     header(out);
+    PictureAxis axis = new PictureAxis(heightPx);
     for (int row = 0; row < series.rows(); row++) {
       List<String> cells = new ArrayList<>();
       cells.add(Decimals.fixed(series.timeS(row), TIME_PLACES));
@@ -58,7 +60,7 @@ public final class SeriesCsv {
         OptionalDouble up = series.y(point, row);
         if (x.isPresent() && up.isPresent()) {
           Point2D at =
-              camera.inFrame(series.timeS(row), x.getAsDouble(), heightPx - 1 - up.getAsDouble());
+              camera.inFrame(series.timeS(row), x.getAsDouble(), axis.rowOf(up.getAsDouble()));
           cells.add(Decimals.fixed(at.getX(), PIXEL_PLACES));
           cells.add(Decimals.fixed(at.getY(), PIXEL_PLACES));
         } else {

@@ -3,12 +3,12 @@ package shinline.cli.outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.cli.crossing.CameraPath;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.RawTrack;
+import shinline.vision.scene.CameraPath;
 
 /** What came of one clip. */
 public sealed interface ClipReport {

@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import shinline.cli.crossing.PictureAxis;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.track.BodyPoint;
@@ -20,14 +21,14 @@ final class PoseTimeline {
   private static final double NEAR_S = 0.1;
 
   private final SeriesTable series;
-  private final int heightPx;
+  private final PictureAxis axis;
 
   /**
-   * @param heightPx height of the upright picture, which turns y up into y down
+   * @param heightPx height of the upright picture
    */
   PoseTimeline(SeriesTable series, int heightPx) {
     this.series = series;
-    this.heightPx = heightPx;
+    axis = new PictureAxis(heightPx);
   }
 
   PoseAt at(double timeS) {
@@ -69,7 +70,7 @@ final class PoseTimeline {
       OptionalDouble x = mix(series.x(point, before), series.x(point, after), share);
       OptionalDouble y = mix(series.y(point, before), series.y(point, after), share);
       if (x.isPresent() && y.isPresent()) {
-        points.put(point, new Point2D.Double(x.getAsDouble(), heightPx - 1 - y.getAsDouble()));
+        points.put(point, new Point2D.Double(x.getAsDouble(), axis.rowOf(y.getAsDouble())));
       }
     }
     Map<Column, Double> numbers = new EnumMap<>(Column.class);

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.cli.crossing.CameraPath;
+import shinline.cli.crossing.PictureAxis;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.result.RepResult;
@@ -18,6 +18,7 @@ import shinline.metrics.result.SetResult;
 import shinline.metrics.result.Verdict;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
+import shinline.vision.scene.CameraPath;
 
 /**
  * A measured set as something to draw: where everything is at any instant, in the still view of the
@@ -83,7 +84,7 @@ final class SetScene {
 
   /** Metrics' pixels count up, the picture's down. */
   Point2D pixel(Point point) {
-    return new Point2D.Double(point.x(), heightPx - 1 - point.y());
+    return new Point2D.Double(point.x(), new PictureAxis(heightPx).rowOf(point.y()));
   }
 
   /** From places of this scene to pixels of the upright picture of an instant. */

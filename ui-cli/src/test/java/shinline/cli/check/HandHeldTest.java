@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import shinline.cli.check.ShakenReader.Holder;
-import shinline.cli.crossing.CameraPath;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.metrics.analysis.AnalysisOptions;
@@ -19,6 +18,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.target.Target;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 /** One rep of a sample clip, shaken by a known hand, through the whole check. */

@@ -16,6 +16,7 @@ import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.RegionOfInterest;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 class TrackCrossingTest {

@@ -8,8 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
-import shinline.cli.crossing.CameraPath;
 import shinline.metrics.result.SeriesTable;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 class SeriesCsvTest {

@@ -7,9 +7,9 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import shinline.cli.crossing.CameraPath;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.track.BodyPoint;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 class HeadBlurTest {

@@ -14,7 +14,6 @@ import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
-import shinline.cli.crossing.CameraPath;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
@@ -39,6 +38,7 @@ import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseTracker;
+import shinline.vision.scene.CameraPath;
 
 /**
  * Runs in a process of its own, with the options of the start script, and tells what it cost as

@@ -1,4 +1,4 @@
-package shinline.cli.crossing;
+package shinline.vision.observation;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -90,15 +90,9 @@ public final class PoseShape {
     }
   }
 
-  /**
-   * How high the hips are, pixels above the bottom row of the picture.
-   *
-   * @param heightPx of the upright picture
-   */
-  public static double hipHeightPx(PoseSighting.Found found, int heightPx) {
-    double left = found.at(BodyLandmark.LEFT_HIP).y();
-    double right = found.at(BodyLandmark.RIGHT_HIP).y();
-    return heightPx - 1 - (left + right) / 2;
+  /** The row of the picture in which mid-hip is, pixels from the top, down. */
+  public static double hipRowPx(PoseSighting.Found found) {
+    return (found.at(BodyLandmark.LEFT_HIP).y() + found.at(BodyLandmark.RIGHT_HIP).y()) / 2;
   }
 
   /** Clockwise quarter turns, 0…3, that would bring the shoulders above the ankles. */

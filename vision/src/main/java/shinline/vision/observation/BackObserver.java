@@ -1,4 +1,4 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -6,9 +6,6 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.cli.crossing.OutlineCrossing;
-import shinline.cli.crossing.PoseShape;
-import shinline.metrics.back.TrunkOutline;
 import shinline.vision.pose.PersonCut;
 import shinline.vision.pose.PersonSegmenter;
 import shinline.vision.pose.PoseSighting;
@@ -18,7 +15,7 @@ import shinline.vision.pose.PoseSighting;
  * looks of the last moments are kept, small, until the hips turn; then the few at the turn get one.
  * No frame is decoded twice, and what is kept does not grow with the clip.
  */
-final class BackWatch {
+public final class BackObserver {
   /** Far enough back to reach standing when the lowering is slow. */
   private static final double KEPT_S = 2;
 
@@ -32,59 +29,57 @@ final class BackWatch {
 
   /** A look that may get a mask. */
   private record Kept(
-      int frame, double timeS, PoseSighting.Found found, double hipPx, PersonCut cut) {}
+      int frame, double timeS, PoseSighting.Found found, double hipRowPx, PersonCut cut) {}
 
   private final PersonSegmenter segmenter;
-  private final OutlineCrossing crossing;
-  private final int heightPx;
+  private final TrunkEdges edges;
   private final HipTurns turns = new HipTurns();
   private final Deque<Kept> kept = new ArrayDeque<>();
-  private final List<TrunkOutline> outlines = new ArrayList<>();
+  private final List<TrunkSilhouette> silhouettes = new ArrayList<>();
   private int looksAtStanding;
 
   /**
    * @param segmenter stays the caller's to close
-   * @param widthPx width of the upright picture
-   * @param heightPx height of the upright picture
+   * @param edges reads the trunk's edges off a mask
    */
-  BackWatch(PersonSegmenter segmenter, int widthPx, int heightPx) {
+  public BackObserver(PersonSegmenter segmenter, TrunkEdges edges) {
     this.segmenter = segmenter;
-    crossing = new OutlineCrossing(widthPx, heightPx);
-    this.heightPx = heightPx;
+    this.edges = edges;
   }
 
-  void look(int frame, double timeS, Mat bgrUpright, PoseSighting sighting) {
+  public void look(int frame, double timeS, Mat bgrUpright, PoseSighting sighting) {
     if (sighting instanceof PoseSighting.Found found) {
-      double hipPx = PoseShape.hipHeightPx(found, heightPx);
+      double hipRowPx = PoseShape.hipRowPx(found);
       if (kept.isEmpty() || timeS - kept.getLast().timeS() >= BETWEEN_KEPT_S) {
         kept.addLast(
-            new Kept(frame, timeS, found, hipPx, segmenter.cut(bgrUpright, found.region())));
+            new Kept(frame, timeS, found, hipRowPx, segmenter.cut(bgrUpright, found.region())));
       }
       while (timeS - kept.getFirst().timeS() > KEPT_S) {
         kept.removeFirst();
       }
-      turns.add(hipPx, found.region().sizePx()).ifPresent(this::turned);
+      turns.add(hipRowPx, found.region().sizePx()).ifPresent(this::turned);
     }
   }
 
   private void turned(HipTurns.Turn turn) {
-    Comparator<Kept> byHeight = Comparator.comparingDouble(Kept::hipPx);
+    Comparator<Kept> byRow = Comparator.comparingDouble(Kept::hipRowPx);
+    Comparator<Kept> wantedFirst = byRow.reversed();
     int looks = LOOKS_AT_BOTTOM;
     if (turn == HipTurns.Turn.TOP) {
-      byHeight = byHeight.reversed();
+      wantedFirst = byRow;
       looks = Math.max(1, LOOKS_AT_STANDING - looksAtStanding);
       looksAtStanding += looks;
     }
     kept.stream()
-        .sorted(byHeight)
+        .sorted(wantedFirst)
         .limit(looks)
-        .map(k -> crossing.outline(k.frame(), k.timeS(), k.found(), segmenter.mask(k.cut())))
-        .forEach(outlines::add);
+        .map(k -> edges.silhouette(k.frame(), k.timeS(), k.found(), segmenter.mask(k.cut())))
+        .forEach(silhouettes::add);
     kept.clear();
   }
 
   /** What was taken so far. */
-  List<TrunkOutline> outlines() {
-    return List.copyOf(outlines);
+  public List<TrunkSilhouette> silhouettes() {
+    return List.copyOf(silhouettes);
   }
 }

@@ -1,11 +1,10 @@
-package shinline.cli.crossing;
+package shinline.vision.scene;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
-import shinline.vision.scene.Similarity;
 
 /**
  * Where a hand-held camera looked through a clip. Measuring is done in one view that stands still
@@ -46,7 +45,7 @@ public final class CameraPath {
   }
 
   /** Moves a point of the frame of the {@code look}-th look to the still view. */
-  Similarity toStill(int look) {
+  public Similarity toStill(int look) {
     return looks.isEmpty() ? Similarity.IDENTITY : looks.get(look).toStill();
   }
 
@@ -76,7 +75,7 @@ public final class CameraPath {
   }
 
   /** Where a point of the frame of an instant, y down, is in the still view. */
-  Point2D inStillView(double timeS, double x, double y) {
+  public Point2D inStillView(double timeS, double x, double y) {
     Point2D place = new Point2D.Double(x, y);
     if (looks.isEmpty()) {
       return place;

@@ -1,12 +1,9 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.cli.crossing.PoseShape;
-import shinline.metrics.analysis.AnalysisOptions;
-import shinline.metrics.analysis.AnalysisOptions.Disc;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.DiscFinder;
 import shinline.vision.scene.DiscFinderParameters;
@@ -19,7 +16,7 @@ import shinline.vision.scene.Similarity;
  * Looks for a disc of known size in a few frames spread over the clip, those in which the athlete
  * stands tallest: a disc on a bar is still then. The middle of what they show counts.
  */
-final class DiscWatch implements AutoCloseable {
+public final class DiscConsensus implements AutoCloseable {
   private static final int LOOKS = 7;
 
   /** Between kept frames when the clip does not promise a length. */
@@ -60,13 +57,13 @@ final class DiscWatch implements AutoCloseable {
    * @param wanted empty to look for none
    * @param expectedFrames frames the clip promises; 0 when it does not say
    */
-  DiscWatch(Optional<DiscWanted> wanted, int expectedFrames) {
+  public DiscConsensus(Optional<DiscWanted> wanted, int expectedFrames) {
     this.wanted = wanted;
     every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
   }
 
   /** Told of every look; keeps a copy of the picture in which the athlete stands tallest so far. */
-  void look(int index, Mat bgrUpright, PoseSighting sighting) {
+  public void look(int index, Mat bgrUpright, PoseSighting sighting) {
     int look = looks++;
     int stretch = index / every;
     Optional<PersonBox> box = PoseShape.box(sighting);
@@ -89,23 +86,23 @@ final class DiscWatch implements AutoCloseable {
    *
    * @param moves one a look: brings a point of its frame to the still view
    */
-  Optional<Disc> disc(List<Similarity> moves) {
+  public Optional<Disc> disc(List<Similarity> moves) {
     return wanted.flatMap(disc -> find(disc, moves));
   }
 
-  /** What the coach has to know when a wanted disc was not found. */
-  Optional<String> warning(AnalysisOptions given) {
-    return whyNot.map(
-        reason ->
-            "the disc was not found ("
-                + reason
-                + "): "
-                + (given.athleteHeightM().isPresent()
-                    ? "centimetres come from the athlete's height"
-                    : given.benchHeightM().isPresent()
-                        ? "centimetres come from the bench, if the rear foot is on it"
-                        : "no centimetres; point at it with --disc-at X,Y or give --height"));
+  /** Why a wanted disc was not found; empty when none was wanted, or it was found. */
+  public Optional<String> whyNot() {
+    return whyNot;
   }
+
+  /**
+   * A disc as the frames agree on it.
+   *
+   * @param diameterM its true diameter, metres
+   * @param diameterPx its diameter in the still view, pixels
+   * @param share standard deviation of that, share of it
+   */
+  public record Disc(double diameterM, double diameterPx, double share) {}
 
   private Optional<Disc> find(DiscWanted disc, List<Similarity> moves) {
     if (kept.isEmpty()) {

@@ -1,26 +1,34 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.cli.crossing.CameraPath;
-import shinline.cli.crossing.PoseShape;
-import shinline.metrics.result.SetUp.CameraHold;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraMotion;
 import shinline.vision.scene.CameraMotionParameters;
+import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.Similarity;
 
 /** Follows the room behind the athlete, to tell how the camera moved. */
-final class CameraWatch implements AutoCloseable {
+public final class CameraObserver implements AutoCloseable {
   private final CameraMotion motion = new CameraMotion(CameraMotionParameters.defaults());
   private final List<Double> timesS = new ArrayList<>();
 
-  void look(double timeS, Mat bgrUpright, PoseSighting sighting) {
+  public void look(double timeS, Mat bgrUpright, PoseSighting sighting) {
     List<PersonBox> athlete = sighting.fold(PoseShape::parts, nobody -> List.of());
     motion.add(bgrUpright, athlete);
     timesS.add(timeS);
+  }
+
+  /** How the camera was held. */
+  public enum Hold {
+    /** It did not move. */
+    STILL,
+    /** It moved, and the background tells how. */
+    FOLLOWED,
+    /** It moved, and the background tells too little. */
+    NOT_FOLLOWED
   }
 
   /**
@@ -28,17 +36,17 @@ final class CameraWatch implements AutoCloseable {
    *
    * @param moves one a look, from its frame to the still view
    */
-  record Told(CameraHold hold, List<Similarity> moves, CameraPath path) {}
+  public record Told(Hold hold, List<Similarity> moves, CameraPath path) {}
 
   /** Told once, after the last look. */
-  Told told() {
+  public Told told() {
     List<Similarity> moves = motion.toMiddleView();
     return motion
         .steadiness()
         .fold(
-            steady -> new Told(CameraHold.STILL, moves, CameraPath.still()),
-            moving -> new Told(CameraHold.STEADIED, moves, CameraPath.of(timesS, moves)),
-            unsure -> new Told(CameraHold.NOT_FOLLOWED, moves, CameraPath.still()));
+            steady -> new Told(Hold.STILL, moves, CameraPath.still()),
+            moving -> new Told(Hold.FOLLOWED, moves, CameraPath.of(timesS, moves)),
+            unsure -> new Told(Hold.NOT_FOLLOWED, moves, CameraPath.still()));
   }
 
   @Override

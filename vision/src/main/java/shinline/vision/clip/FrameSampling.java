@@ -1,12 +1,11 @@
-package shinline.cli.check;
+package shinline.vision.clip;
 
 /**
- * Which frames the pose model looks at. A split squat is slow: its hips and knees hold no detail
- * above 6 Hz, so some fifteen looks a second tell all there is, and the better, slower model can be
- * used at the speed of the worse one looking at every frame (docs/decisions, measured on clips with
- * truth).
+ * Which frames the pose model looks at. A lift is slow: hips and knees hold no detail above 6 Hz,
+ * so some fifteen looks a second tell all there is, and the better, slower model can be used at the
+ * speed of the worse one looking at every frame (docs/decisions, measured on clips with truth).
  */
-final class FrameSampling {
+public final class FrameSampling {
   private final double everyS;
   private double dueS;
   private double lastS = Double.NEGATIVE_INFINITY;
@@ -15,12 +14,12 @@ final class FrameSampling {
    * @param sampledFramesPerS looks a second, about; more than the clip has frames looks at every
    *     frame
    */
-  FrameSampling(double sampledFramesPerS) {
+  public FrameSampling(double sampledFramesPerS) {
     everyS = 1 / sampledFramesPerS;
   }
 
   /** Whether to look at the frame of this time; called once for every frame, in order. */
-  boolean due(double timeS) {
+  public boolean due(double timeS) {
     double stepS = Double.isInfinite(lastS) ? 0 : timeS - lastS;
     lastS = timeS;
     // A quarter of a frame early is on time: frame times do not meet the schedule exactly.

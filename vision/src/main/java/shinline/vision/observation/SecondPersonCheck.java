@@ -1,11 +1,10 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
-import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.pose.PersonDetector;
 
 /** Looks for a second person in a few frames spread over the clip. */
-final class SecondPersonCheck {
+public final class SecondPersonCheck {
   private static final int LOOKS = 5;
 
   /** Between looks when the clip does not promise a length. */
@@ -23,14 +22,14 @@ final class SecondPersonCheck {
    * @param detector stays the caller's to close
    * @param expectedFrames frames the clip promises; 0 when it does not say
    */
-  SecondPersonCheck(PersonDetector detector, int expectedFrames) {
+  public SecondPersonCheck(PersonDetector detector, int expectedFrames) {
     this.detector = detector;
     every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
     nextIndex = every / 2;
   }
 
   /** Looks at the picture when its turn has come. */
-  void look(int index, Mat bgrUpright) {
+  public void look(int index, Mat bgrUpright) {
     if (index < nextIndex) {
       return;
     }
@@ -40,11 +39,8 @@ final class SecondPersonCheck {
     }
   }
 
-  Optional<String> warning() {
-    return looksWithCompany >= LOOKS_THAT_COUNT
-        ? Optional.of(
-            "more than one person is in the picture, and the wrong one may have been measured:"
-                + " film with nobody else in view")
-        : Optional.empty();
+  /** Whether more than one person was in the picture. */
+  public boolean noticed() {
+    return looksWithCompany >= LOOKS_THAT_COUNT;
   }
 }

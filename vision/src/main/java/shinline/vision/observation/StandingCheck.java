@@ -1,16 +1,15 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import shinline.cli.crossing.PoseShape;
 import shinline.vision.pose.PoseSighting;
 
 /**
  * Notices a clip whose rotation tag is wrong or missing: the athlete stands on the head or lies.
- * The first looks decide; nobody does split squats that way.
+ * The first looks decide; nobody trains that way.
  */
-final class StandingCheck {
+public final class StandingCheck {
   /** Looks that decide, and how many of them must agree. */
   private static final int LOOKS = 8;
 
@@ -19,7 +18,7 @@ final class StandingCheck {
   private final List<Integer> turns = new ArrayList<>();
 
   /** Adds a look; empty until decided, then the clockwise quarter turns that are missing, 0…3. */
-  OptionalInt look(PoseSighting sighting) {
+  public OptionalInt look(PoseSighting sighting) {
     if (turns.size() >= LOOKS) {
       return OptionalInt.empty();
     }

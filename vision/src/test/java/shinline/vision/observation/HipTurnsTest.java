@@ -1,4 +1,4 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,16 +6,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import shinline.cli.check.HipTurns.Turn;
+import shinline.vision.observation.HipTurns.Turn;
 
 class HipTurnsTest {
   private static final double REGION_PX = 500;
+
+  /** Heights are told from the bottom of a picture this high, rows from its top. */
+  private static final double PICTURE_PX = 540;
 
   private static List<Turn> turns(double[] heights) {
     HipTurns turns = new HipTurns();
     List<Turn> seen = new ArrayList<>();
     for (double height : heights) {
-      turns.add(height, REGION_PX).ifPresent(seen::add);
+      turns.add(PICTURE_PX - height, REGION_PX).ifPresent(seen::add);
     }
     return seen;
   }

@@ -1,19 +1,19 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.cli.crossing.PoseShape;
-import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
 import shinline.vision.pose.PoseSighting;
+import shinline.vision.scene.BackgroundRoll;
 import shinline.vision.scene.BackgroundRollParameters;
 import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.RoomFrame;
 import shinline.vision.scene.Similarity;
+import shinline.vision.scene.UprightEstimate;
 
 /** Keeps a few frames of the room, spread over the clip, and reads the vertical from them. */
-final class RoomWatch implements AutoCloseable {
+public final class RoomObserver implements AutoCloseable {
   private static final int LOOKS = 5;
 
   /** Between looks when the clip does not promise a length. */
@@ -30,12 +30,12 @@ final class RoomWatch implements AutoCloseable {
   /**
    * @param expectedFrames frames the clip promises; 0 when it does not say
    */
-  RoomWatch(int expectedFrames) {
+  public RoomObserver(int expectedFrames) {
     every = expectedFrames > 0 ? Math.max(1, expectedFrames / (LOOKS + 1)) : FRAMES_BETWEEN;
   }
 
   /** Told of every look; takes a copy of the picture when its turn has come. */
-  void look(int index, Mat bgrUpright, PoseSighting sighting) {
+  public void look(int index, Mat bgrUpright, PoseSighting sighting) {
     int look = looks++;
     if (index < nextIndex || kept.size() >= LOOKS) {
       return;
@@ -49,7 +49,7 @@ final class RoomWatch implements AutoCloseable {
    *
    * @param moves one a look: brings a point of its frame to the still view, whose roll is told
    */
-  Optional<BackgroundRoll> roll(List<Similarity> moves) {
+  public Optional<UprightEstimate.Found> roll(List<Similarity> moves) {
     if (kept.isEmpty()) {
       return Optional.empty();
     }
@@ -57,11 +57,9 @@ final class RoomWatch implements AutoCloseable {
         kept.stream()
             .map(k -> new RoomFrame(k.picture(), k.athlete(), moves.get(k.look())))
             .toList();
-    return new shinline.vision.scene.BackgroundRoll(BackgroundRollParameters.defaults())
+    return new BackgroundRoll(BackgroundRollParameters.defaults())
         .estimate(frames)
-        .fold(
-            found -> Optional.of(new BackgroundRoll(found.rollDeg(), found.plusMinusDeg())),
-            unsure -> Optional.empty());
+        .fold(Optional::of, unsure -> Optional.empty());
   }
 
   @Override

@@ -1,4 +1,4 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,16 +14,13 @@ import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Point;
 import org.bytedeco.opencv.opencv_core.Scalar;
 import org.junit.jupiter.api.Test;
-import shinline.metrics.analysis.AnalysisOptions;
-import shinline.metrics.analysis.AnalysisOptions.Disc;
-import shinline.metrics.target.Target;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.RegionOfInterest;
 import shinline.vision.scene.Similarity;
 
-class DiscWatchTest {
+class DiscConsensusTest {
   private static final int FRAMES = 70;
   private static final double DISC_M = 0.45;
 
@@ -62,8 +59,8 @@ class DiscWatchTest {
     return new Mat(540, 960, opencv_core.CV_8UC3, new Scalar(180, 185, 190, 0));
   }
 
-  private static DiscWatch watch(Optional<DiscWanted.Place> at, Mat picture) {
-    DiscWatch watch = new DiscWatch(Optional.of(new DiscWanted(DISC_M, at)), FRAMES);
+  private static DiscConsensus watch(Optional<DiscWanted.Place> at, Mat picture) {
+    DiscConsensus watch = new DiscConsensus(Optional.of(new DiscWanted(DISC_M, at)), FRAMES);
     for (int i = 0; i < FRAMES; i++) {
       watch.look(i, picture, athlete());
     }
@@ -74,27 +71,17 @@ class DiscWatchTest {
     return Collections.nCopies(FRAMES, Similarity.IDENTITY);
   }
 
-  private static AnalysisOptions given(Optional<Double> heightM) {
-    return new AnalysisOptions(
-        heightM,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Target.none());
-  }
-
   @Test
   void aDiscBesideTheAthleteIsMeasuredInTheStillView() {
     Mat picture = room();
     draw(picture, 500, 400, RADIUS_PX);
-    try (DiscWatch watch = watch(Optional.empty(), picture)) {
-      Disc disc = watch.disc(still()).orElseThrow();
+    try (DiscConsensus watch = watch(Optional.empty(), picture)) {
+      DiscConsensus.Disc disc = watch.disc(still()).orElseThrow();
       assertThat(disc.diameterM()).isEqualTo(DISC_M);
       assertThat(disc.diameterPx())
           .isCloseTo(diameter(RADIUS_PX), within(SIZE_SHARE * diameter(RADIUS_PX)));
       assertThat(disc.share()).isBetween(0.0005, 2 * SIZE_SHARE);
-      assertThat(watch.warning(given(Optional.empty()))).isEmpty();
+      assertThat(watch.whyNot()).isEmpty();
       List<Similarity> zoomed = Collections.nCopies(FRAMES, new Similarity(1.1, 0, 0, 0));
       assertThat(watch.disc(zoomed).orElseThrow().diameterPx())
           .isCloseTo(1.1 * disc.diameterPx(), within(1e-9));
@@ -106,11 +93,10 @@ class DiscWatchTest {
     Mat picture = room();
     draw(picture, 480, 400, RADIUS_PX);
     draw(picture, 640, 400, RADIUS_PX - 12);
-    try (DiscWatch either = watch(Optional.empty(), picture);
-        DiscWatch pointed = watch(Optional.of(new DiscWanted.Place(650, 405)), picture)) {
+    try (DiscConsensus either = watch(Optional.empty(), picture);
+        DiscConsensus pointed = watch(Optional.of(new DiscWanted.Place(650, 405)), picture)) {
       assertThat(either.disc(still())).isEmpty();
-      assertThat(either.warning(given(Optional.empty())))
-          .hasValueSatisfying(w -> assertThat(w).contains("point at one").contains("--disc-at"));
+      assertThat(either.whyNot()).hasValueSatisfying(w -> assertThat(w).contains("point at one"));
       double px = diameter(RADIUS_PX - 12);
       assertThat(pointed.disc(still()).orElseThrow().diameterPx())
           .isCloseTo(px, within(SIZE_SHARE * px));
@@ -118,23 +104,19 @@ class DiscWatchTest {
   }
 
   @Test
-  void withoutADiscItSaysWhatIsUsedInstead() {
-    try (DiscWatch watch = watch(Optional.empty(), room())) {
+  void withoutADiscItSaysWhy() {
+    try (DiscConsensus watch = watch(Optional.empty(), room())) {
       assertThat(watch.disc(still())).isEmpty();
-      assertThat(watch.warning(given(Optional.of(1.8))))
-          .hasValueSatisfying(
-              w -> assertThat(w).contains("not found").contains("from the athlete's height"));
-      assertThat(watch.warning(given(Optional.empty())))
-          .hasValueSatisfying(w -> assertThat(w).contains("no centimetres").contains("--height"));
+      assertThat(watch.whyNot()).isPresent();
     }
   }
 
   @Test
   void nothingIsSoughtUnasked() {
-    try (DiscWatch watch = new DiscWatch(Optional.empty(), FRAMES)) {
+    try (DiscConsensus watch = new DiscConsensus(Optional.empty(), FRAMES)) {
       watch.look(0, room(), athlete());
       assertThat(watch.disc(still())).isEmpty();
-      assertThat(watch.warning(given(Optional.empty()))).isEmpty();
+      assertThat(watch.whyNot()).isEmpty();
     }
   }
 }

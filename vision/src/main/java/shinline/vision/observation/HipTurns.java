@@ -1,10 +1,11 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.Optional;
 
 /**
  * Tells, while a clip is being read, that the hips have turned: they came down from a top, or up
- * from a bottom. Only to choose looks worth keeping; what a rep is, metrics says later.
+ * from a bottom. Only to choose frames worth keeping; what a repetition is, is told later by
+ * others.
  */
 final class HipTurns {
   /** What the hips have left behind. */
@@ -27,27 +28,27 @@ final class HipTurns {
   }
 
   private Way way = Way.UNKNOWN;
-  private double highestPx = Double.NEGATIVE_INFINITY;
-  private double lowestPx = Double.POSITIVE_INFINITY;
+  private double highestRowPx = Double.POSITIVE_INFINITY;
+  private double lowestRowPx = Double.NEGATIVE_INFINITY;
 
   /**
-   * Takes the next look.
+   * Takes the next sampled frame.
    *
-   * @param hipPx height of the hips, pixels, + up
+   * @param hipRowPx row of the hips, pixels from the top of the picture, down
    * @param regionPx side of the square around the body, pixels
-   * @return the turn that is now sure; empty at any other look
+   * @return the turn that is now sure; empty at any other frame
    */
-  Optional<Turn> add(double hipPx, double regionPx) {
-    highestPx = Math.max(highestPx, hipPx);
-    lowestPx = Math.min(lowestPx, hipPx);
-    if (way != Way.DOWN && hipPx < highestPx - BACK * regionPx) {
+  Optional<Turn> add(double hipRowPx, double regionPx) {
+    highestRowPx = Math.min(highestRowPx, hipRowPx);
+    lowestRowPx = Math.max(lowestRowPx, hipRowPx);
+    if (way != Way.DOWN && hipRowPx > highestRowPx + BACK * regionPx) {
       way = Way.DOWN;
-      lowestPx = hipPx;
+      lowestRowPx = hipRowPx;
       return Optional.of(Turn.TOP);
     }
-    if (way != Way.UP && hipPx > lowestPx + BACK * regionPx) {
+    if (way != Way.UP && hipRowPx < lowestRowPx - BACK * regionPx) {
       way = Way.UP;
-      highestPx = hipPx;
+      highestRowPx = hipRowPx;
       return Optional.of(Turn.BOTTOM);
     }
     return Optional.empty();

@@ -1,4 +1,4 @@
-package shinline.cli.check;
+package shinline.vision.observation;
 
 import java.util.Optional;
 
