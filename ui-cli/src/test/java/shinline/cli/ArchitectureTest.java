@@ -3,11 +3,24 @@ package shinline.cli;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import shinline.cli.crossing.TrackCrossing;
+import shinline.metrics.geometry.Point;
+import shinline.metrics.track.RawSighting;
+import shinline.vision.observation.PicturePoint;
 import shinline.vision.pose.Keypoint;
 
 @AnalyzeClasses(packages = "shinline", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -52,4 +65,54 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("picocli..")
           .because("services are tested, and used by later commands, without picocli");
+
+  private static final SliceAssignment PACKAGES =
+      new SliceAssignment() {
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
+          return javaClass.getPackageName().startsWith("shinline.cli")
+              ? SliceIdentifier.of(javaClass.getPackageName())
+              : SliceIdentifier.ignore();
+        }
+
+        @Override
+        public String getDescription() {
+          return "packages";
+        }
+      };
+
+  @ArchTest
+  static final ArchRule PACKAGES_FORM_NO_CYCLE =
+      SlicesRuleDefinition.slices()
+          .assignedFrom(PACKAGES)
+          .should()
+          .beFreeOfCycles()
+          .because("a package must be understood, tested and moved without those that use it");
+
+  @ArchTest
+  static final ArchRule POINTS_OF_BOTH_SIDES_MEET_IN_THE_CROSSING =
+      classes()
+          .that()
+          .resideOutsideOfPackage(TrackCrossing.class.getPackageName())
+          .should(
+              notKnowBoth(
+                  List.of(Keypoint.class, PicturePoint.class),
+                  List.of(Point.class, RawSighting.class)))
+          .because("whoever holds a point of each side can turn y over, or forget to");
+
+  private static ArchCondition<JavaClass> notKnowBoth(List<Class<?>> down, List<Class<?>> up) {
+    return new ArchCondition<>("not know points with y down and points with y up") {
+      @Override
+      public void check(JavaClass item, ConditionEvents events) {
+        Set<String> known =
+            item.getDirectDependenciesFromSelf().stream()
+                .map(d -> d.getTargetClass().getName())
+                .collect(Collectors.toSet());
+        boolean both =
+            down.stream().anyMatch(c -> known.contains(c.getName()))
+                && up.stream().anyMatch(c -> known.contains(c.getName()));
+        events.add(new SimpleConditionEvent(item, !both, item.getName() + " knows both"));
+      }
+    };
+  }
 }
