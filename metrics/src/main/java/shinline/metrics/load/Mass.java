@@ -1,43 +1,87 @@
 package shinline.metrics.load;
 
-/**
- * A mass.
- *
- * @param kg kilograms, finite, 0 or more
- */
-public record Mass(double kg) implements Comparable<Mass> {
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 
-  /** Exact by definition: the international yard and pound agreement, 1959. */
-  public static final double KG_PER_LB = 0.45359237;
+/**
+ * A mass in the unit it was written in, in decimals: 2.5 kg is 2.5 kg, and 70 lb never becomes
+ * 31.75 kg by the way. Order and {@link #sameAs} compare across units.
+ *
+ * @param value 0 or more, in the unit; trailing zeros are dropped
+ */
+public record Mass(BigDecimal value, MassUnit unit) implements Comparable<Mass> {
+
+  /**
+   * Kilograms are compared to this many decimals. Everything but a division is exact; a division
+   * (an estimated maximum) carries 34 digits, and its last must not decide which disc to take.
+   */
+  private static final int COMPARED_DECIMALS = 15;
 
   public Mass {
-    if (!(kg >= 0 && Double.isFinite(kg))) {
-      throw new IllegalArgumentException("mass of " + kg + " kg");
+    if (value.signum() < 0) {
+      throw new IllegalArgumentException("mass of " + value + " " + unit.word());
     }
+    value = plain(value);
   }
 
-  public static Mass ofKg(double kg) {
-    return new Mass(kg);
+  public static Mass of(String value, MassUnit unit) {
+    return new Mass(new BigDecimal(value), unit);
   }
 
-  public static Mass ofLb(double lb) {
-    return new Mass(lb * KG_PER_LB);
+  public static Mass zero(MassUnit unit) {
+    return new Mass(BigDecimal.ZERO, unit);
   }
 
-  public double lb() {
-    return kg / KG_PER_LB;
+  /** Kilograms, exact. */
+  public BigDecimal kg() {
+    return plain(value.multiply(unit.kg()));
   }
 
-  public Mass plus(Mass other) {
-    return new Mass(kg + other.kg);
+  /** The same mass in another unit; pounds from kilograms to 34 digits. */
+  public Mass in(MassUnit other) {
+    return other == unit ? this : new Mass(kg().divide(other.kg(), MathContext.DECIMAL128), other);
   }
 
-  public Mass times(double factor) {
-    return new Mass(kg * factor);
+  /** The sum, in this mass's unit. */
+  public Mass plus(Mass more) {
+    return new Mass(value.add(more.in(unit).value), unit);
+  }
+
+  public Mass times(BigDecimal factor) {
+    return new Mass(value.multiply(factor), unit);
+  }
+
+  /** Share of this mass. */
+  public Mass percent(BigDecimal percent) {
+    return times(percent.movePointLeft(2));
+  }
+
+  public boolean sameAs(Mass other) {
+    return compareTo(other) == 0;
+  }
+
+  public boolean isZero() {
+    return value.signum() == 0;
   }
 
   @Override
   public int compareTo(Mass other) {
-    return Double.compare(kg, other.kg);
+    return compared().compareTo(other.compared());
+  }
+
+  private BigDecimal compared() {
+    return kg().setScale(COMPARED_DECIMALS, RoundingMode.HALF_EVEN);
+  }
+
+  private static BigDecimal plain(BigDecimal number) {
+    BigDecimal stripped = number.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+
+  /** For example {@code 22.5 kg}. */
+  @Override
+  public String toString() {
+    return value.toPlainString() + " " + unit.word();
   }
 }

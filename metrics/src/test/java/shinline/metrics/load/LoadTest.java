@@ -23,26 +23,54 @@ class LoadTest {
     "WATHAN, 108.980, 116.583, 134.747"
   })
   void oneRepMax(OneRepMax formula, double three, double five, double ten) {
-    Mass load = Mass.ofKg(100);
-    assertThat(formula.estimate(load, 3).kg()).isCloseTo(three, within(6e-4));
-    assertThat(formula.estimate(load, 5).kg()).isCloseTo(five, within(6e-4));
-    assertThat(formula.estimate(load, 10).kg()).isCloseTo(ten, within(6e-4));
+    Mass load = Mass.of("100", MassUnit.KG);
+    assertThat(kg(formula.estimate(load, 3))).isCloseTo(three, within(6e-4));
+    assertThat(kg(formula.estimate(load, 5))).isCloseTo(five, within(6e-4));
+    assertThat(kg(formula.estimate(load, 10))).isCloseTo(ten, within(6e-4));
+  }
+
+  private static double kg(Mass mass) {
+    return mass.kg().doubleValue();
   }
 
   @ParameterizedTest
   @EnumSource(OneRepMax.class)
   void oneRepIsItself(OneRepMax formula) {
-    assertThat(formula.estimate(Mass.ofKg(100), 1)).isEqualTo(Mass.ofKg(100));
-    assertThatThrownBy(() -> formula.estimate(Mass.ofKg(100), 37)).hasMessageContaining("37 reps");
-    assertThatThrownBy(() -> formula.estimate(Mass.ofKg(100), 0)).hasMessageContaining("0 reps");
+    Mass load = Mass.of("100", MassUnit.KG);
+    assertThat(formula.estimate(load, 1)).isEqualTo(load);
+    assertThatThrownBy(() -> formula.estimate(load, 37)).hasMessageContaining("37 reps");
+    assertThatThrownBy(() -> formula.estimate(load, 0)).hasMessageContaining("0 reps");
   }
 
-  /** 1 lb = 0.45359237 kg exactly. */
+  /** Three reps of 100 are their own maximum; four of 66 are 66 · 34 / 33 = 68, exactly. */
+  @Test
+  void threeRepMaximum() {
+    Mass load = Mass.of("100", MassUnit.LB);
+    for (OneRepMax formula : OneRepMax.values()) {
+      assertThat(formula.repMaximum(load, 3, 3)).isEqualTo(load);
+    }
+    assertThat(OneRepMax.EPLEY.repMaximum(Mass.of("66", MassUnit.KG), 4, 3))
+        .isEqualTo(Mass.of("68", MassUnit.KG));
+  }
+
+  /** 1 lb = 0.45359237 kg exactly; 225 lb = 102.05828325 kg. */
   @Test
   void pounds() {
-    assertThat(Mass.ofLb(1).kg()).isEqualTo(0.45359237);
-    assertThat(Mass.ofLb(225).kg()).isCloseTo(102.05828325, within(1e-11));
-    assertThat(Mass.ofLb(225).lb()).isCloseTo(225, within(1e-12));
+    assertThat(Mass.of("1", MassUnit.LB).kg()).isEqualByComparingTo("0.45359237");
+    assertThat(Mass.of("225", MassUnit.LB).kg()).isEqualByComparingTo("102.05828325");
+    assertThat(Mass.of("102.05828325", MassUnit.KG).in(MassUnit.LB))
+        .isEqualByComparingTo(Mass.of("225", MassUnit.LB));
+    assertThat(Mass.of("70", MassUnit.LB)).isLessThan(Mass.of("32", MassUnit.KG));
+  }
+
+  /** 0.1 three times is 0.3, which it is not in binary fractions. */
+  @Test
+  void decimals() {
+    Mass tenth = Mass.of("0.10", MassUnit.KG);
+    assertThat(tenth.plus(tenth).plus(tenth)).isEqualTo(Mass.of("0.3", MassUnit.KG));
+    assertThat(Mass.of("22", MassUnit.KG).percent(new java.math.BigDecimal("80")))
+        .isEqualTo(Mass.of("17.6", MassUnit.KG));
+    assertThat(Mass.of("100", MassUnit.KG)).hasToString("100 kg");
   }
 
   /** Definitions: .50 to .40 is 20 %; 45 against 50 is 90 %. */
