@@ -20,6 +20,7 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
+import shinline.cli.words.Words;
 
 /** Entry point: ties commands to the process, and turns every failure into words and a code. */
 public final class Main {
@@ -61,6 +62,7 @@ public final class Main {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));
+    line.setResourceBundle(Words.bundle());
     line.setOut(surroundings.out());
     line.setErr(surroundings.err());
     Ansi ansi = surroundings.paint() == Paint.COLOUR ? Ansi.ON : Ansi.OFF;
@@ -73,21 +75,18 @@ public final class Main {
   }
 
   private int usage(CommandLine.ParameterException e) {
-    surroundings.err().println("shinline: " + e.getMessage());
+    surroundings.complain(String.valueOf(e.getMessage()));
     surroundings
         .err()
         .println(
-            "Run '"
-                + e.getCommandLine().getCommandSpec().qualifiedName()
-                + " --help' to see"
-                + " how it is used.");
+            Words.say("command.see-help", e.getCommandLine().getCommandSpec().qualifiedName()));
     return ExitCode.USAGE.number();
   }
 
   /** The one place where exceptions become words. */
   private int failure(Exception e) {
     if (e instanceof CoachException c) {
-      surroundings.err().println("shinline: " + c.getMessage());
+      surroundings.complain(String.valueOf(c.getMessage()));
       return c.exitCode().number();
     }
     if (e instanceof CommandLine.ParameterException p) {

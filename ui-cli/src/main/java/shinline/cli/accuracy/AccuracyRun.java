@@ -127,8 +127,7 @@ public final class AccuracyRun {
   }
 
   private void complain(String clip, String why, ExitCode code) {
-    surroundings.err().println("shinline: " + clip + ": " + why);
-    surroundings.err().flush();
+    surroundings.complain(clip + ": " + why);
     unscored.add(clip);
     worst = worst.worse(code);
   }

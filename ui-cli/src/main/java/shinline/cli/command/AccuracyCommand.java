@@ -19,42 +19,26 @@ import shinline.cli.file.WholeFile;
     name = "accuracy",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    sortOptions = false,
-    description =
-        "Measures every NAME.mp4 of a folder that has NAME.truth.json beside it, and says how far"
-            + " the results are from the truth.",
-    footer = {
-      "",
-      "Exit codes: 0 every clip scored; 2 wrong use, or the page could not be written;",
-      "3 a clip or its truth could not be read; 4 a clip was read but not measured.",
-      "A bad clip or truth file does not stop the others."
-    })
+    sortOptions = false)
 public final class AccuracyCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FOLDER", description = "Holds clips with their truth.")
+  @Parameters(paramLabel = "FOLDER", descriptionKey = "folder")
   private Path folder;
 
   @Option(
       names = "--height-from-truth",
       negatable = true,
       defaultValue = "true",
-      fallbackValue = "true",
-      description =
-          "Take the athlete's height from the truth file, as a coach would give it with --height"
-              + " (default). Without it no centimetres are scored.")
+      fallbackValue = "true")
   private boolean heightFromTruth;
 
   @Option(
       names = "--model",
       paramLabel = "MODEL",
       converter = CheckCommand.ModelConverter.class,
-      defaultValue = "heavy",
-      description = "Pose model: heavy or full, as for check. Default: heavy.")
+      defaultValue = "heavy")
   private ModelChoice model;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write the whole report here (Markdown), for example docs/accuracy.md.")
+  @Option(names = "--out", paramLabel = "FILE")
   private @Nullable Path out;
 
   private final CommandContext surroundings;

@@ -41,6 +41,7 @@ import shinline.cli.report.ReportPage;
 import shinline.cli.text.Layout;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -51,14 +52,7 @@ import shinline.vision.observation.DiscWanted;
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    sortOptions = false,
-    description = "Measures every rep of side-view split squat clips.",
-    footer = {
-      "",
-      "Exit codes: 0 every clip measured; 2 wrong use, or a result could not be written;",
-      "3 a clip could not be read; 4 a clip was read but not measured. With several",
-      "clips each is done, and the code is the first of 2, 3, 4, 0 that any of them earned."
-    })
+    sortOptions = false)
 public final class CheckCommand implements Callable<Integer> {
   private static final double SHORTEST_ATHLETE_M = 1.0;
   private static final double TALLEST_ATHLETE_M = 2.5;
@@ -72,131 +66,67 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "CLIP",
-      description = "Video files, filmed from the side.")
+  @Parameters(arity = "1..*", paramLabel = "CLIP", descriptionKey = "clips")
   private List<Path> clips;
 
   @Option(
       names = "--target",
       paramLabel = "SHIN|FILE",
       converter = TargetConverter.class,
-      completionCandidates = ShinWords.class,
-      description =
-          "Shin asked for today: upright (within 10 degrees of vertical), over-toe (knee 3 cm"
-              + " behind to 5 cm ahead of the toe tip), past-toe (5 cm ahead or more); or a target"
-              + " file (YAML) that also sets depth, tempo and trunk.")
+      completionCandidates = ShinWords.class)
   private @Nullable Target target;
 
-  @Option(
-      names = "--height",
-      paramLabel = "LENGTH",
-      converter = LengthConverter.class,
-      description = "The athlete's standing height, for centimetres: 178cm, 1.78m or 5ft10in.")
+  @Option(names = "--height", paramLabel = "LENGTH", converter = LengthConverter.class)
   private @Nullable Length height;
 
-  @Option(
-      names = "--bench",
-      paramLabel = "LENGTH",
-      converter = LengthConverter.class,
-      description = "Height of the bench under the rear foot, for centimetres: 43cm or 17in.")
+  @Option(names = "--bench", paramLabel = "LENGTH", converter = LengthConverter.class)
   private @Nullable Length bench;
 
-  @Option(
-      names = "--disc",
-      paramLabel = "DIAMETER",
-      converter = LengthConverter.class,
-      description =
-          "Diameter of a round weight plate that stands face-on beside the athlete, as near to the"
-              + " camera as the athlete, for centimetres: 450mm.")
+  @Option(names = "--disc", paramLabel = "DIAMETER", converter = LengthConverter.class)
   private @Nullable Length disc;
 
-  @Option(
-      names = "--disc-at",
-      paramLabel = "X,Y",
-      converter = PlaceConverter.class,
-      description =
-          "A place on that disc, pixels from the left and from the top of the shown picture, when"
-              + " there is more than one.")
+  @Option(names = "--disc-at", paramLabel = "X,Y", converter = PlaceConverter.class)
   private DiscWanted.@Nullable Place discAt;
 
-  @Option(
-      names = "--roll",
-      paramLabel = "DEG",
-      description =
-          "How far the camera was tilted, degrees; + when the picture must be turned"
-              + " counter-clockwise to stand upright. Without it, lines in the background are"
-              + " used.")
+  @Option(names = "--roll", paramLabel = "DEG")
   private @Nullable Double roll;
 
-  @Option(
-      names = "--capture-fps",
-      paramLabel = "N",
-      description =
-          "Frames a second at which a slow-motion clip was filmed, for example 240; only for"
-              + " clips that play slower than life.")
+  @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
 
   @Option(
       names = "--model",
       paramLabel = "MODEL",
       converter = ModelConverter.class,
-      defaultValue = "heavy",
-      description =
-          "Pose model: heavy (15 looks a second, the more accurate) or full (a look at every frame,"
-              + " quicker, coarser). Default: heavy.")
+      defaultValue = "heavy")
   private ModelChoice model;
 
-  @Option(names = "--json", paramLabel = "FILE", description = "Write the result of one clip here.")
+  @Option(names = "--json", paramLabel = "FILE")
   private @Nullable Path json;
 
-  @Option(
-      names = "--series",
-      paramLabel = "FILE",
-      description = "Write the frame-by-frame table of one clip here (CSV).")
+  @Option(names = "--series", paramLabel = "FILE")
   private @Nullable Path series;
 
-  @Option(
-      names = "--csv",
-      paramLabel = "FILE",
-      description = "Write the rep-by-rep table of one clip here, for a spreadsheet (CSV).")
+  @Option(names = "--csv", paramLabel = "FILE")
   private @Nullable Path csv;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "Write NAME.html (the page), NAME.json, NAME-reps.csv, NAME.csv (frame by frame) and a"
-              + " picture of every flag, for every clip, into this folder.")
+  @Option(names = "--out", paramLabel = "FOLDER")
   private @Nullable Path out;
 
-  @Option(
-      names = "--no-report",
-      description =
-          "Write no page. Without it each clip gets one: NAME-shinline/report.html beside the"
-              + " clip, or NAME.html in the --out folder.")
+  @Option(names = "--no-report")
   private boolean noReport;
 
-  @Option(
-      names = "--annotated",
-      paramLabel = "FILE.mp4",
-      description = "Write one clip again with lines, live numbers and the rep counter drawn on.")
+  @Option(names = "--annotated", paramLabel = "FILE.mp4")
   private @Nullable Path annotated;
 
-  @Option(
-      names = "--blur-face",
-      description =
-          "Make the athlete's head unrecognisable in pictures and clip; other people stay.")
+  @Option(names = "--blur-face")
   private boolean blurFace;
 
   @Option(
       names = "--units",
       paramLabel = "UNITS",
       converter = UnitsConverter.class,
-      defaultValue = "metric",
-      description =
-          "Printed lengths: metric (cm) or imperial (in). Files hold cm. Default: metric.")
+      defaultValue = "metric")
   private Units units;
 
   private final CommandContext surroundings;
@@ -232,7 +162,7 @@ public final class CheckCommand implements Callable<Integer> {
         print(report, text);
         worst = worst.worse(report.exitCode()).worse(write(report, plan, clip));
       } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
-        surroundings.fault(clip.getFileName() + ": ", e);
+        surroundings.fault(Words.say("fault.in-clip", clip.getFileName()), e);
         worst = worst.worse(ExitCode.INTERNAL);
       }
       if (each.hasNext()) {
@@ -305,8 +235,7 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private ExitCode complain(CoachException e) {
-    surroundings.err().println("shinline: " + e.getMessage());
-    surroundings.err().flush();
+    surroundings.complain(String.valueOf(e.getMessage()));
     return e.exitCode();
   }
 
@@ -328,19 +257,13 @@ public final class CheckCommand implements Callable<Integer> {
       } else if (report instanceof ClipReport.NotMeasured not) {
         file.get().write(w -> page.write(not, w));
       }
-      surroundings.out().println("Page: " + file.get().path());
+      surroundings.out().println(Words.say("check.page", file.get().path()));
       return ExitCode.MEASURED;
     } catch (CoachException e) {
       if (!plan.pageBesideClip()) {
         throw e;
       }
-      surroundings
-          .err()
-          .println(
-              "shinline: no page written, since "
-                  + file.get().path()
-                  + " could not be. Give --out FOLDER to have it elsewhere, or --no-report.");
-      surroundings.err().flush();
+      surroundings.complain(Words.say("check.no-page", file.get().path()));
       return ExitCode.MEASURED;
     }
   }
@@ -353,7 +276,7 @@ public final class CheckCommand implements Callable<Integer> {
     try {
       return ClipPictures.of(clip, report, captureFps(), units, face());
     } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
-      surroundings.fault(clip.getFileName() + ", pictures: ", e);
+      surroundings.fault(Words.say("fault.in-pictures", clip.getFileName()), e);
       return RepPictures.none();
     }
   }
@@ -385,18 +308,16 @@ public final class CheckCommand implements Callable<Integer> {
     if (disc != null) {
       within(disc.metres(), SMALLEST_DISC_M, LARGEST_DISC_M, "--disc", disc.toString());
     } else if (discAt != null) {
-      throw new ParameterException(
-          spec.commandLine(), "--disc-at points at a disc: give its diameter too, with --disc");
+      throw new ParameterException(spec.commandLine(), Words.say("check.disc-at-alone"));
     }
     if (roll != null && !(Math.abs(roll) <= STEEPEST_ROLL_DEG)) {
       throw new ParameterException(
-          spec.commandLine(), "--roll " + roll + ": a camera tilt lies between -45 and 45 degrees");
+          spec.commandLine(), Words.say("check.roll-range", roll.toString()));
     }
     if (captureFps != null
         && !(captureFps >= SLOWEST_CAPTURE_FPS && captureFps <= FASTEST_CAPTURE_FPS)) {
       throw new ParameterException(
-          spec.commandLine(),
-          "--capture-fps " + captureFps + ": a phone films 10 to 2000 frames a second");
+          spec.commandLine(), Words.say("check.capture-fps-range", captureFps.toString()));
     }
     AnalysisOptions analysis =
         new AnalysisOptions(
@@ -418,13 +339,7 @@ public final class CheckCommand implements Callable<Integer> {
     if (metres < min || metres > max) {
       throw new ParameterException(
           spec.commandLine(),
-          option
-              + " "
-              + shown
-              + " is not possible: it lies between "
-              + new Length(min)
-              + " and "
-              + new Length(max));
+          Words.say("check.length-range", option, shown, new Length(min), new Length(max)));
     }
   }
 
@@ -442,9 +357,7 @@ public final class CheckCommand implements Callable<Integer> {
       return Arrays.stream(ModelChoice.values())
           .filter(m -> m.word().equals(value))
           .findFirst()
-          .orElseThrow(
-              () ->
-                  new TypeConversionException("'" + value + "' is no model; choose full or heavy"));
+          .orElseThrow(() -> new TypeConversionException(Words.say("check.no-model", value)));
     }
   }
 
@@ -453,8 +366,7 @@ public final class CheckCommand implements Callable<Integer> {
     public DiscWanted.Place convert(String value) {
       Matcher place = Pattern.compile("\\s*(\\d{1,5})\\s*,\\s*(\\d{1,5})\\s*").matcher(value);
       if (!place.matches()) {
-        throw new TypeConversionException(
-            "'" + value + "' is no place in the picture; write X,Y in pixels, for example 320,410");
+        throw new TypeConversionException(Words.say("check.no-place", value));
       }
       return new DiscWanted.Place(
           Integer.parseInt(place.group(1)), Integer.parseInt(place.group(2)));
@@ -467,9 +379,7 @@ public final class CheckCommand implements Callable<Integer> {
       return switch (value) {
         case "metric" -> Units.METRIC;
         case "imperial" -> Units.IMPERIAL;
-        default ->
-            throw new TypeConversionException(
-                "'" + value + "' are no units; choose metric or imperial");
+        default -> throw new TypeConversionException(Words.say("check.no-units", value));
       };
     }
   }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import shinline.cli.words.Words;
 
 /**
  * A length as a coach types it: {@code 178cm}, {@code 1.78m}, {@code 5ft10in}, {@code 5'10"},
@@ -57,6 +58,6 @@ public record Length(double metres) {
   /** In centimetres and inches, for messages. */
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%.1f cm (%.1f in)", metres * 100, metres / METRES_PER_INCH);
+    return Words.say("check.length", metres * 100, metres / METRES_PER_INCH);
   }
 }

@@ -5,14 +5,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import shinline.cli.words.Words;
 
 /** The word before every command. */
 @Command(
     name = "shinline",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    synopsisSubcommandLabel = "COMMAND",
-    description = "Measures split squats in side-view clips, offline.")
+    synopsisSubcommandLabel = "COMMAND")
 public final class ShinlineCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
@@ -21,6 +21,6 @@ public final class ShinlineCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    throw new ParameterException(spec.commandLine(), "say what to do, for example: check CLIP");
+    throw new ParameterException(spec.commandLine(), Words.say("command.none"));
   }
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import shinline.cli.targetfile.Problem;
 import shinline.cli.targetfile.TargetFile;
+import shinline.cli.words.Words;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
@@ -46,16 +47,16 @@ final class TargetConverter implements ITypeConverter<Target> {
   }
 
   private static String neither(String value) {
-    return "'"
-        + value
-        + "' is no shin target; choose "
-        + Arrays.stream(ShinPreset.values()).map(ShinPreset::word).collect(Collectors.joining(", "))
-        + ", or name a target file that ends in .yaml";
+    return Words.say(
+        "check.no-target",
+        value,
+        Arrays.stream(ShinPreset.values()).map(ShinPreset::word).collect(Collectors.joining(", ")));
   }
 
   private static String words(Path file, List<Problem> problems) {
     String name = String.valueOf(file.getFileName());
-    return "the target file cannot be used:\n"
+    return Words.say("check.bad-target-file")
+        + "\n"
         + problems.stream().map(p -> "  " + p.text(name)).collect(Collectors.joining("\n"));
   }
 }

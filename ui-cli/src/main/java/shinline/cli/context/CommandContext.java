@@ -5,6 +5,7 @@ import shinline.cli.outcome.Progress;
 import shinline.cli.text.Paint;
 import shinline.cli.text.ProgressLine;
 import shinline.cli.text.Typography;
+import shinline.cli.words.Words;
 
 /**
  * What a command may touch of the world around it, handed in so that tests read what is printed.
@@ -24,8 +25,14 @@ public record CommandContext(
     return watched == Watched.TERMINAL ? new ProgressLine(err, label) : Progress.silent();
   }
 
+  /** Says on the error stream what is wrong, at once. */
+  public void complain(String what) {
+    err.println("shinline: " + what);
+    err.flush();
+  }
+
   /**
-   * Says that the program itself failed. The trace is for whoever mends it, and only on request.
+   * * Says that the program itself failed. The trace is for whoever mends it, and only on request.
    *
    * @param where file name and colon, or empty
    */
@@ -33,13 +40,6 @@ public record CommandContext(
     if (System.getenv("SHINLINE_DEBUG") != null) {
       cause.printStackTrace(err);
     }
-    err.println(
-        "shinline: "
-            + where
-            + "something went wrong inside the program ("
-            + cause.getMessage()
-            + "). Please report it together with the clip; with SHINLINE_DEBUG=1 in the"
-            + " environment it says where.");
-    err.flush();
+    complain(where + Words.say("fault.inside", String.valueOf(cause.getMessage())));
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import shinline.cli.outcome.CoachException;
+import shinline.cli.words.Words;
 
 /**
  * Which files each clip's results go to. Made and checked before the first clip is opened: a coach
@@ -55,16 +56,12 @@ public final class OutputPlan {
    */
   public static OutputPlan of(List<Path> clips, Asked asked) {
     if (clips.size() > 1 && asked.annotated().isPresent()) {
-      throw CoachException.usage(
-          "--annotated is one clip, and " + clips.size() + " were given. Check them one by one.");
+      throw CoachException.usage(Words.say("file.one-annotated", clips.size()));
     }
     asked.annotated().ifPresent(OutputPlan::checkFilm);
     if (clips.size() > 1
         && (asked.json().isPresent() || asked.series().isPresent() || asked.csv().isPresent())) {
-      throw CoachException.usage(
-          "--json, --series and --csv hold one clip, and "
-              + clips.size()
-              + " were given. Use --out FOLDER, which writes all of them for each.");
+      throw CoachException.usage(Words.say("file.one-clip", clips.size()));
     }
     OutputPlan plan = new OutputPlan(asked);
     Optional<Path> folder = asked.folder();
@@ -76,25 +73,17 @@ public final class OutputPlan {
         // Lower case: some file systems do not tell X.json from x.json.
         Path other = clipOf.put(stem(clip).toLowerCase(Locale.ROOT), clip);
         if (other != null) {
-          throw CoachException.usage(
-              other
-                  + " and "
-                  + clip
-                  + " would both be written as "
-                  + stem(clip)
-                  + ".json. Rename one of them, or use two folders.");
+          throw CoachException.usage(Words.say("file.same-name", other, clip, stem(clip)));
         }
       }
       for (WholeFile file : plan.files(clip)) {
         Path place = file.path().toAbsolutePath().normalize();
         if (!places.add(place)) {
-          throw CoachException.usage(
-              file.path() + " was named for two results. Give each its own name.");
+          throw CoachException.usage(Words.say("file.named-twice", file.path()));
         }
         for (Path input : clips) {
           if (place.equals(input.toAbsolutePath().normalize()) || same(place, input)) {
-            throw CoachException.usage(
-                file.path() + " is a clip, and a result would overwrite it. Choose another name.");
+            throw CoachException.usage(Words.say("file.is-clip", file.path()));
           }
         }
         if (!plan.madeLater(file, clip)) {
@@ -148,8 +137,7 @@ public final class OutputPlan {
   private static void checkFilm(Path film) {
     if (!String.valueOf(film.getFileName()).toLowerCase(Locale.ROOT).endsWith(".mp4")
         || new WholeFile(film).isDevice()) {
-      throw CoachException.usage(
-          "--annotated " + film + ": name a file that ends in .mp4, for example set1-drawn.mp4.");
+      throw CoachException.usage(Words.say("file.no-film", film));
     }
   }
 
@@ -193,13 +181,9 @@ public final class OutputPlan {
     try {
       Files.createDirectories(folder);
     } catch (FileAlreadyExistsException e) {
-      throw CoachException.usage(
-          "cannot write to " + folder + ": it is a file, not a folder. Choose another --out.");
+      throw CoachException.usage(Words.say("file.no-folder", folder));
     } catch (IOException | InvalidPathException e) {
-      throw CoachException.usage(
-          "cannot make the folder "
-              + folder
-              + ". Look whether the place exists and may be written to, or choose another --out.");
+      throw CoachException.usage(Words.say("file.folder-refused", folder));
     }
   }
 }

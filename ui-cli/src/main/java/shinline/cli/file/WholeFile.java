@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import shinline.cli.outcome.CoachException;
+import shinline.cli.words.Words;
 
 /**
  * A text file that appears whole or not at all: it is written under another name beside its place
@@ -51,11 +52,11 @@ public final class WholeFile {
   public void checkWritable() {
     try {
       if (Files.isDirectory(target)) {
-        throw unwritable("it is a folder; name a file in it");
+        throw unwritable(Words.say("file.unwritable.folder"));
       }
       if (isDevice()) {
         if (!Files.isWritable(target)) {
-          throw unwritable("it may not be written to");
+          throw unwritable(Words.say("file.unwritable.device"));
         }
         return;
       }
@@ -144,23 +145,24 @@ public final class WholeFile {
   }
 
   private CoachException unwritable(String why) {
-    return CoachException.usage(
-        "cannot write " + target + ": " + why + ". Choose another place for the result.");
+    return CoachException.usage(Words.say("file.unwritable", target, why));
   }
 
   private static String words(IOException e) {
     if (e instanceof NoSuchFileException) {
-      return "its folder does not exist";
+      return Words.say("file.unwritable.no-folder");
     }
     if (e instanceof AccessDeniedException) {
-      return "this folder may not be written to";
+      return Words.say("file.unwritable.denied");
     }
     if (e instanceof FileAlreadyExistsException) {
-      return "another run is writing it now";
+      return Words.say("file.unwritable.busy");
     }
     if (e instanceof FileSystemException f && f.getReason() != null) {
       return String.valueOf(f.getReason());
     }
-    return e.getMessage() == null ? "the disk refused it" : String.valueOf(e.getMessage());
+    return e.getMessage() == null
+        ? Words.say("file.unwritable.disk")
+        : String.valueOf(e.getMessage());
   }
 }

@@ -2,6 +2,7 @@ package shinline.cli.targetfile;
 
 import java.util.List;
 import java.util.Optional;
+import shinline.cli.words.Words;
 
 /**
  * A lower and an upper end read from {@code [min, max]}.
@@ -14,16 +15,13 @@ record Band(double min, double max) {
 
   /** The band a field holds, or a problem noted at the field. */
   static Optional<Band> read(Field field, Quantity quantity) {
-    String advice =
-        "write [least, most] in "
-            + quantity.unit()
-            + ", with the word open for an end without limit";
+    String advice = Words.say("target-file.band.do", quantity.unit());
     List<Field> ends = field.items();
     if (!field.isList() || ends.size() != 2) {
       return field.wrong(
           field.isList()
-              ? "should hold two values, not " + ends.size()
-              : "should be [least, most], not " + field.shown(),
+              ? Words.say("target-file.band.count", ends.size())
+              : Words.say("target-file.band.kind", field.shown()),
           advice);
     }
     Optional<Double> min = end(ends.get(0), quantity, Double.NEGATIVE_INFINITY);
@@ -33,14 +31,15 @@ record Band(double min, double max) {
     }
     Band band = new Band(min.get(), max.get());
     if (Double.isInfinite(band.min) && Double.isInfinite(band.max)) {
-      return field.wrong("is open at both ends, so it asks for nothing", "give one end a number");
+      return field.wrong(Words.say("target-file.band.open"), Words.say("target-file.band.open.do"));
     }
     if (band.min > band.max) {
-      return field.wrong("has its ends the wrong way round", "write the smaller number first");
+      return field.wrong(
+          Words.say("target-file.band.turned"), Words.say("target-file.band.turned.do"));
     }
     if (band.min == band.max) {
       return field.wrong(
-          "has the same number at both ends, which no rep can meet", "leave room between them");
+          Words.say("target-file.band.point"), Words.say("target-file.band.point.do"));
     }
     return Optional.of(band);
   }

@@ -10,6 +10,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import shinline.cli.words.Words;
 
 /**
  * A value in the file together with where it stands, so that whatever is wrong with it can be
@@ -44,9 +45,9 @@ record Field(String path, Node node, Problems problems) {
 
   /** The fields below this one; unknown and repeated names are noted and left out. */
   Optional<List<Field>> fields(List<String> known) {
-    String names = "known here: " + String.join(", ", known);
+    String names = Words.say("target-file.fields.do", String.join(", ", known));
     if (!(node instanceof MappingNode mapping)) {
-      return wrong("should hold fields, not " + shown(), names);
+      return wrong(Words.say("target-file.fields.kind", shown()), names);
     }
     List<Field> fields = new ArrayList<>();
     Set<String> seen = new HashSet<>();
@@ -54,7 +55,7 @@ record Field(String path, Node node, Problems problems) {
       Field key = new Field(path, tuple.getKeyNode(), problems);
       Optional<String> name = key.word();
       if (name.isEmpty() || !known.contains(name.get())) {
-        key.wrong("unknown field " + key.shown(), names);
+        key.wrong(Words.say("target-file.field.unknown", key.shown()), names);
         continue;
       }
       String full = path.isEmpty() ? name.get() : path + "." + name.get();
@@ -62,7 +63,7 @@ record Field(String path, Node node, Problems problems) {
         fields.add(new Field(full, tuple.getValueNode(), problems));
       } else {
         new Field(full, tuple.getKeyNode(), problems)
-            .wrong("is given twice", "keep the one you mean");
+            .wrong(Words.say("target-file.field.twice"), Words.say("target-file.field.twice.do"));
       }
     }
     return Optional.of(fields);
@@ -83,13 +84,13 @@ record Field(String path, Node node, Problems problems) {
   /** What stands here, for a message. */
   String shown() {
     if (isMapping()) {
-      return "a group of fields";
+      return Words.say("target-file.shown.group");
     } else if (isList()) {
-      return "a list";
+      return Words.say("target-file.shown.list");
     }
     String text = word().orElse("").replaceAll("\\p{Cntrl}", " ");
     if (text.isEmpty()) {
-      return "nothing";
+      return Words.say("target-file.shown.nothing");
     }
     return "\""
         + (text.codePointCount(0, text.length()) > QUOTED

@@ -1,6 +1,7 @@
 package shinline.cli.targetfile;
 
 import java.util.OptionalInt;
+import shinline.cli.words.Words;
 
 /**
  * One thing wrong with a target file.
@@ -14,11 +15,13 @@ public record Problem(OptionalInt line, String field, String what, String whatTo
 
   /** One line for the coach, for example "day.yaml line 7, tempo.hold: …; …". */
   public String text(String file) {
-    StringBuilder text = new StringBuilder(file);
-    line.ifPresent(n -> text.append(" line ").append(n));
-    if (!field.isEmpty()) {
-      text.append(", ").append(field);
+    String place = file;
+    if (line.isPresent()) {
+      place = Words.say("target-file.place.line", place, line.getAsInt());
     }
-    return text.append(": ").append(what).append("; ").append(whatToDo).toString();
+    if (!field.isEmpty()) {
+      place = Words.say("target-file.place.field", place, field);
+    }
+    return Words.say("target-file.problem", place, what, whatToDo);
   }
 }

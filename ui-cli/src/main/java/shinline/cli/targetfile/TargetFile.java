@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import shinline.cli.words.Words;
 import shinline.metrics.target.Target;
 
 /** What came of reading a target file. */
@@ -42,23 +43,22 @@ public sealed interface TargetFile {
   /** Reads a target file; a file that cannot be opened is refused like any other. */
   static TargetFile read(Path file) {
     if (Files.isDirectory(file)) {
-      return refused("is a folder", "name the target file in it");
+      return refused(Words.say("target-file.folder"), Words.say("target-file.folder.do"));
     }
     if (!Files.isRegularFile(file)) {
-      return refused("there is no such file", "check the name and the folder");
+      return refused(Words.say("target-file.missing"), Words.say("target-file.missing.do"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MAX_BYTES + 1);
       if (bytes.length > MAX_BYTES) {
         return refused(
-            "is larger than " + MAX_BYTES / 1024 + " KB, so it is hardly a target file",
-            "check that this is the file you meant");
+            Words.say("target-file.large", MAX_BYTES / 1024), Words.say("target-file.large.do"));
       }
       return parse(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException notText) {
-      return refused("is not UTF-8 text", "save it as plain text in UTF-8");
+      return refused(Words.say("target-file.no-text"), Words.say("target-file.no-text.do"));
     } catch (IOException unreadable) {
-      return refused("cannot be opened", "check that you may read it and that it is not in use");
+      return refused(Words.say("target-file.closed"), Words.say("target-file.closed.do"));
     }
   }
 

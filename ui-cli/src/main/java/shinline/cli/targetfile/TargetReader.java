@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import shinline.cli.words.Words;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.ShinTarget;
@@ -37,7 +38,10 @@ final class TargetReader {
             .filter(n -> !(n instanceof ScalarNode scalar && scalar.getValue().isEmpty()));
     if (root.isEmpty() && problems.isEmpty()) {
       problems.add(
-          OptionalInt.empty(), "", "holds nothing", "start with a line such as shin: upright");
+          OptionalInt.empty(),
+          "",
+          Words.say("target-file.empty"),
+          Words.say("target-file.empty.do"));
     }
     root.ifPresent(node -> all(new Field("", node, problems)));
     return problems.isEmpty()
@@ -49,7 +53,7 @@ final class TargetReader {
     List<Field> fields = file.fields(FIELDS).orElse(List.of());
     fields.forEach(this::one);
     if (problems.isEmpty() && fields.stream().allMatch(f -> f.name().equals("margin"))) {
-      file.wrong("asks for nothing", "give at least one of shin, depth, tempo, trunk-deg");
+      file.wrong(Words.say("target-file.idle"), Words.say("target-file.idle.do"));
     }
   }
 
@@ -70,8 +74,9 @@ final class TargetReader {
       return preset.isPresent()
           ? preset
           : field.wrong(
-              "no shin target is called " + field.shown(),
-              "write one of " + PRESETS + ", or {name: ..., degrees: [least, most]}");
+              Words.say("target-file.shin.unknown", field.shown()),
+              Words.say(
+                  "target-file.shin.unknown.do", PRESETS, "{name: ..., degrees: [least, most]}"));
     }
     Optional<String> name = Optional.of(OWN);
     Optional<Field> degrees = Optional.empty();
@@ -87,9 +92,9 @@ final class TargetReader {
     if (degrees.isPresent() == centimetres.isPresent()) {
       return field.wrong(
           degrees.isPresent()
-              ? "has both degrees and knee-past-toe-cm"
-              : "has neither degrees nor knee-past-toe-cm",
-          "give exactly one of the two");
+              ? Words.say("target-file.shin.both")
+              : Words.say("target-file.shin.neither"),
+          Words.say("target-file.shin.one.do"));
     }
     String called = name.orElse(OWN);
     return degrees.isPresent()
@@ -108,8 +113,8 @@ final class TargetReader {
     return name.isPresent()
         ? name
         : field.wrong(
-            "should be a short name, not " + field.shown(),
-            "write a word or two, at most " + LONGEST_NAME + " letters");
+            Words.say("target-file.name", field.shown()),
+            Words.say("target-file.name.do", LONGEST_NAME));
   }
 
   private Optional<DepthTarget> depth(Field field) {
@@ -118,8 +123,8 @@ final class TargetReader {
       return named.isPresent()
           ? named
           : field.wrong(
-              "no depth is called " + field.shown(),
-              "write full, short-range or any, or {thigh-max-deg: 10}");
+              Words.say("target-file.depth.unknown", field.shown()),
+              Words.say("target-file.depth.unknown.do", "{thigh-max-deg: 10}"));
     }
     Optional<Double> thigh = Optional.empty();
     Optional<Double> rearKnee = Optional.empty();
@@ -134,7 +139,9 @@ final class TargetReader {
       }
     }
     if (parts.isEmpty()) {
-      return field.wrong("asks for no depth", "give at least one of " + String.join(", ", known));
+      return field.wrong(
+          Words.say("target-file.depth.idle"),
+          Words.say("target-file.one-of.do", String.join(", ", known)));
     }
     return Optional.of(new DepthTarget(OWN, thigh, rearKnee, travel, false));
   }

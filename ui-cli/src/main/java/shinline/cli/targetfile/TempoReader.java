@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import shinline.cli.words.Words;
 import shinline.metrics.target.TempoTarget;
 import shinline.metrics.target.TempoTarget.Phase;
 
@@ -14,8 +15,7 @@ import shinline.metrics.target.TempoTarget.Phase;
 final class TempoReader {
   private static final List<String> PHASES = List.of("lowering", "hold", "drive", "top");
   private static final Pattern RUN_TOGETHER = Pattern.compile("[0-9xX]{4}");
-  private static final String NOTATION =
-      "write lowering-hold-drive-top in seconds, for example 4-2-X-1";
+  private static final String NOTATION = Words.say("target-file.tempo.do");
 
   private Optional<Phase> lowering = Optional.empty();
   private Optional<Phase> hold = Optional.empty();
@@ -27,7 +27,9 @@ final class TempoReader {
       List<Field> phases = field.fields(PHASES).orElse(List.of());
       phases.forEach(f -> take(f.name(), phase(f)));
       if (phases.isEmpty()) {
-        field.wrong("asks for no phase", "give at least one of " + String.join(", ", PHASES));
+        field.wrong(
+            Words.say("target-file.tempo.idle"),
+            Words.say("target-file.one-of.do", String.join(", ", PHASES)));
       }
     } else {
       notation(field);
@@ -52,7 +54,7 @@ final class TempoReader {
             ? Arrays.asList(text.split(""))
             : Arrays.stream(text.split("-", -1)).map(String::strip).toList();
     if (parts.size() < 3 || parts.size() > 4) {
-      field.wrong("is not a tempo: " + field.shown(), NOTATION);
+      field.wrong(Words.say("target-file.tempo.kind", field.shown()), NOTATION);
       return;
     }
     for (int i = 0; i < parts.size(); i++) {
@@ -69,8 +71,7 @@ final class TempoReader {
     Optional<Double> seconds = Quantity.TIME.plausible(text);
     return seconds.isPresent()
         ? Optional.of(around(seconds.get(), TempoTarget.DEFAULT_TOLERANCE_S))
-        : field.wrong(
-            name + " should be 0 to 60 seconds, not \"" + shortened(text) + "\"", NOTATION);
+        : field.wrong(Words.say("target-file.tempo.range", name, shortened(text)), NOTATION);
   }
 
   private static String shortened(String text) {
@@ -102,7 +103,9 @@ final class TempoReader {
       }
     }
     if (!given) {
-      return field.wrong("lacks seconds", "write {seconds: 4, tolerance: 1}");
+      return field.wrong(
+          Words.say("target-file.tempo.no-seconds"),
+          Words.say("target-file.tempo.no-seconds.do", "{seconds: 4, tolerance: 1}"));
     }
     if (seconds.isEmpty() || tolerance.isEmpty()) {
       return Optional.empty();
@@ -124,7 +127,7 @@ final class TempoReader {
    */
   private static void fast(Field field, String name) {
     if (!name.equals("drive")) {
-      field.wrong(name + " cannot be X: only the drive is as fast as technique allows", NOTATION);
+      field.wrong(Words.say("target-file.tempo.fast", name), NOTATION);
     }
   }
 }

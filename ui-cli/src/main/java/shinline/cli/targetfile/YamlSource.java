@@ -16,6 +16,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import shinline.cli.words.Words;
 
 /**
  * Text to a tree of nodes, for the part of YAML a target needs: one document, no anchors, no tags,
@@ -50,14 +51,14 @@ final class YamlSource {
       problems.add(
           line(mark),
           "",
-          "this cannot be read as YAML (" + e.getProblem() + ")",
-          "check the colons, brackets, quotes and indentation here and on the line above");
+          Words.say("target-file.yaml.bad", e.getProblem()),
+          Words.say("target-file.yaml.bad.do"));
     } catch (YamlEngineException e) {
       problems.add(
           OptionalInt.empty(),
           "",
-          "this cannot be read as YAML text",
-          "write it anew in a plain text editor, without special characters");
+          Words.say("target-file.yaml.signs"),
+          Words.say("target-file.yaml.signs.do"));
     }
     return Optional.empty();
   }
@@ -74,7 +75,10 @@ final class YamlSource {
       String indent = line.substring(0, line.length() - line.stripLeading().length());
       if (indent.indexOf('\t') >= 0 && !line.isBlank()) {
         problems.add(
-            OptionalInt.of(number), "", "a tab is used to indent", "use spaces, two for each step");
+            OptionalInt.of(number),
+            "",
+            Words.say("target-file.yaml.tab"),
+            Words.say("target-file.yaml.tab.do"));
         found = true;
       }
     }
@@ -94,23 +98,23 @@ final class YamlSource {
     boolean admits(Event event) {
       if (event instanceof AliasEvent
           || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
-        return refuse(event, "names with & or * are not used here", "write the value itself");
+        return refuse(
+            event, Words.say("target-file.yaml.anchor"), Words.say("target-file.yaml.value.do"));
       }
       if (tagged(event)) {
-        return refuse(event, "types with ! are not used here", "write the value itself");
+        return refuse(
+            event, Words.say("target-file.yaml.type"), Words.say("target-file.yaml.value.do"));
       }
       if (event instanceof CollectionStartEvent && ++depth > MAX_DEPTH) {
         return refuse(
-            event,
-            "this is nested deeper than any target",
-            "remove the extra brackets or indentation");
+            event, Words.say("target-file.yaml.deep"), Words.say("target-file.yaml.deep.do"));
       }
       if (event instanceof CollectionEndEvent) {
         depth--;
       }
       if (event instanceof DocumentStartEvent && ++documents > 1) {
         return refuse(
-            event, "a second target starts here", "keep one target in a file, without --- lines");
+            event, Words.say("target-file.yaml.second"), Words.say("target-file.yaml.second.do"));
       }
       return true;
     }
