@@ -1,7 +1,9 @@
 package shinline.cli.text;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import shinline.cli.words.Words;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.Verdict;
@@ -15,16 +17,17 @@ public final class Headline {
 
   /** Without a full stop. */
   public static String of(SetResult set) {
-    return set.summary() + alsoSeen(set);
+    return alsoSeen(set)
+        .map(fault -> Words.say("headline.and-fault", set.summary(), fault))
+        .orElse(set.summary());
   }
 
   /** A set on target is not a good set while the back or the foot gives way: one fault is named. */
-  private static String alsoSeen(SetResult set) {
+  private static Optional<String> alsoSeen(SetResult set) {
     return WorkOn.of(set.reps()).stream()
         .filter(thing -> !saidAlready(thing, set))
         .findFirst()
-        .map(thing -> "; " + FlagWords.of(thing.kind()) + " in " + reps(thing.reps()))
-        .orElse("");
+        .map(thing -> Words.say("headline.fault", FlagWords.of(thing.kind()), reps(thing.reps())));
   }
 
   /** The summary speaks of shin and depth itself, where they were asked for. */
@@ -40,10 +43,10 @@ public final class Headline {
   public static String reps(List<Integer> reps) {
     int last = reps.size() - 1;
     return last == 0
-        ? "rep " + reps.get(0)
-        : "reps "
-            + reps.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "))
-            + " and "
-            + reps.get(last);
+        ? Words.say("reps.one", reps.get(0))
+        : Words.say(
+            "reps.several",
+            reps.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", ")),
+            reps.get(last));
   }
 }

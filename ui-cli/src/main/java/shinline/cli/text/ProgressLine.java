@@ -2,6 +2,7 @@ package shinline.cli.text;
 
 import java.io.PrintWriter;
 import shinline.cli.outcome.Progress;
+import shinline.cli.words.Words;
 
 /** One line on a terminal that is written over until the clip is done, then wiped. */
 public final class ProgressLine implements Progress {
@@ -23,7 +24,10 @@ public final class ProgressLine implements Progress {
       return;
     }
     shownPercent = percent;
-    show(label + ": " + (expected > 0 ? percent + " %" : done + " frames"));
+    show(
+        expected > 0
+            ? Words.say("progress.percent", label, percent)
+            : Words.say("progress.frames", label, done));
   }
 
   @Override

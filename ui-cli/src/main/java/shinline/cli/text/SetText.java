@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
@@ -22,6 +23,8 @@ import shinline.metrics.track.Side;
 
 /** One clip's report as lines of text, verdict first. */
 public final class SetText {
+  private static final String INDENT = "  ";
+
   private final Layout layout;
 
   public SetText(Layout layout) {
@@ -36,10 +39,10 @@ public final class SetText {
   /** Said once under all reports. */
   public List<String> closing() {
     List<String> lines = new ArrayList<>();
-    lines.add(layout.paint().heading("What this cannot see"));
-    Cautions.limits().forEach(l -> lines.add("  " + l));
-    lines.add(layout.paint().heading("Take care"));
-    Cautions.safety().forEach(l -> lines.add("  " + l));
+    lines.add(layout.paint().heading(Words.say("text.limits")));
+    Cautions.limits().forEach(l -> lines.add(INDENT + l));
+    lines.add(layout.paint().heading(Words.say("caution.heading")));
+    Cautions.safety().forEach(l -> lines.add(INDENT + l));
     return lines;
   }
 
@@ -52,11 +55,11 @@ public final class SetText {
     lines.addAll(table(set));
     lines.addAll(notes(set));
     lines.add("");
-    lines.add("Asked for: " + target(set.target()));
-    lines.add("Seen: " + setUp(set.setUp()));
-    lines.add("Clip: " + clip(report.clip()));
+    lines.add(Words.say("text.target", target(set.target())));
+    lines.add(Words.say("text.seen", setUp(set.setUp())));
+    lines.add(Words.say("text.clip", clip(report.clip())));
     Stream.concat(set.setUp().warnings().stream(), report.warnings().stream())
-        .map(w -> "Note: " + w)
+        .map(w -> Words.say("text.note", w))
         .forEach(lines::add);
     return lines;
   }
@@ -64,43 +67,44 @@ public final class SetText {
   private List<String> notMeasured(ClipReport.NotMeasured report) {
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(report.clip().fileName()));
-    lines.add("Not measured: " + sentence(report.why().reason()));
-    lines.add("What to do: " + sentence(report.why().advice()));
-    lines.add("Clip: " + clip(report.clip()));
-    report.warnings().stream().map(w -> "Note: " + w).forEach(lines::add);
+    lines.add(Words.say("text.not-measured", sentence(report.why().reason())));
+    lines.add(Words.say("text.to-do", sentence(report.why().advice())));
+    lines.add(Words.say("text.clip", clip(report.clip())));
+    report.warnings().stream().map(w -> Words.say("text.note", w)).forEach(lines::add);
     return lines;
   }
 
   private List<String> unreadable(ClipReport.Unreadable report) {
     return List.of(
         layout.paint().heading(report.fileName()),
-        "Cannot be read: " + sentence(report.reason()),
-        "What to do: " + sentence(report.advice()));
+        Words.say("text.unreadable", sentence(report.reason())),
+        Words.say("text.to-do", sentence(report.advice())));
   }
 
   private List<String> table(SetResult set) {
     Measure kneeMeasure = kneeMeasure(set);
     // With nothing asked for, every rep would read as a hit.
     boolean judged = !set.target().equals(Target.none());
-    String deg = "deg";
+    String deg = Words.say("table.unit.degrees");
     String length = layout.units().lengthSymbol();
     TextTable table =
         new TextTable(
             List.of(
-                number("Rep", ""),
-                number("Lowering", "s"),
-                number("Hold", "s"),
-                number("Drive", "s"),
-                number("Shin", deg),
+                number(Words.say("table.rep"), ""),
+                number(Words.say("table.lowering"), MeasureUnit.SECONDS.symbol()),
+                number(Words.say("table.hold"), MeasureUnit.SECONDS.symbol()),
+                number(Words.say("table.drive"), MeasureUnit.SECONDS.symbol()),
+                number(Words.say("table.shin"), deg),
                 number(
-                    "Knee past toe", kneeMeasure == Measure.KNEE_PAST_TOE ? length : "% of foot"),
-                number("Trunk", deg),
-                number("Thigh", deg),
-                number("Rear knee", length),
-                words("Verdict"),
-                words("Look at")));
+                    Words.say("table.knee"),
+                    kneeMeasure == Measure.KNEE_PAST_TOE ? length : Words.say("table.unit.foot")),
+                number(Words.say("table.trunk"), deg),
+                number(Words.say("table.thigh"), deg),
+                number(Words.say("table.rear-knee"), length),
+                words(Words.say("table.verdict")),
+                words(Words.say("table.look-at"))));
     for (RepResult rep : set.reps()) {
-      String verdict = rep.verdict().name().toLowerCase(Locale.ROOT);
+      String verdict = Words.of(rep.verdict(), "name");
       table.row(
           List.of(
               TextTable.Cell.of(Integer.toString(rep.rep())),
@@ -135,10 +139,10 @@ public final class SetText {
     List<String> lines = new ArrayList<>();
     for (RepResult rep : set.reps()) {
       if (!rep.reasons().isEmpty()) {
-        lines.add("  Rep " + rep.rep() + ": " + String.join("; ", rep.reasons()));
+        lines.add(INDENT + Words.say("text.reasons", rep.rep(), String.join("; ", rep.reasons())));
       }
       for (Flag flag : rep.flags()) {
-        lines.add("  Rep " + rep.rep() + ", " + flag(flag));
+        lines.add(INDENT + Words.say("text.flag.of-rep", rep.rep(), flag(flag)));
       }
     }
     Map<String, List<String>> repsOf = new LinkedHashMap<>();
@@ -147,18 +151,16 @@ public final class SetText {
           .forEach(
               (what, reason) ->
                   repsOf
-                      .computeIfAbsent(what + " not measured: " + reason, k -> new ArrayList<>())
+                      .computeIfAbsent(Words.say("text.gap", what, reason), k -> new ArrayList<>())
                       .add(Integer.toString(rep.rep())));
     }
     repsOf.forEach(
         (what, reps) ->
             lines.add(
-                "  "
+                INDENT
                     + layout.signs().dash()
-                    + " Rep "
-                    + String.join(", ", reps)
-                    + ": "
-                    + sentence(what)));
+                    + " "
+                    + Words.say("text.reasons", String.join(", ", reps), sentence(what))));
     if (!lines.isEmpty()) {
       lines.add(0, "");
     }
@@ -167,14 +169,14 @@ public final class SetText {
 
   private Map<String, String> missing(RepResult rep) {
     Map<String, Reading> shown = new LinkedHashMap<>();
-    shown.put("lowering", rep.tempo().lowering());
-    shown.put("hold", rep.tempo().hold());
-    shown.put("drive", rep.tempo().drive());
-    shown.put("shin", rep.at(Measure.SHIN));
-    shown.put("knee past toe", rep.at(Measure.KNEE_PAST_TOE));
-    shown.put("trunk", rep.at(Measure.TRUNK_LEAN));
-    shown.put("thigh", rep.at(Measure.THIGH));
-    shown.put("rear knee", rep.at(Measure.REAR_KNEE_HEIGHT));
+    shown.put(Words.say("measure.lowering"), rep.tempo().lowering());
+    shown.put(Words.say("measure.hold"), rep.tempo().hold());
+    shown.put(Words.say("measure.drive"), rep.tempo().drive());
+    shown.put(Words.say("measure.shin"), rep.at(Measure.SHIN));
+    shown.put(Words.say("measure.knee"), rep.at(Measure.KNEE_PAST_TOE));
+    shown.put(Words.say("measure.trunk"), rep.at(Measure.TRUNK_LEAN));
+    shown.put(Words.say("measure.thigh"), rep.at(Measure.THIGH));
+    shown.put(Words.say("measure.rear-knee"), rep.at(Measure.REAR_KNEE_HEIGHT));
     Map<String, String> reasons = new LinkedHashMap<>();
     shown.forEach(
         (what, reading) -> reading.fold(measured -> null, gap -> reasons.put(what, gap.reason())));
@@ -182,9 +184,8 @@ public final class SetText {
   }
 
   private String flag(Flag flag) {
-    return String.format(
-        Locale.ROOT,
-        "%.1f s (frame %d): %s, %s against a limit of %s",
+    return Words.say(
+        "text.flag",
         flag.atS(),
         flag.frame(),
         FlagWords.of(flag.kind()),
@@ -197,100 +198,104 @@ public final class SetText {
     parts.add(
         target
             .shin()
-            .map(s -> "shin " + s.name() + " (" + band(s) + ")")
-            .orElse("no shin target (set one with --target)"));
+            .map(s -> Words.say("text.target.shin", s.name(), band(s)))
+            .orElse(Words.say("text.target.no-shin")));
     target
         .depth()
         .maxThighDeg()
-        .ifPresent(d -> parts.add("thigh at most " + quantity(d, MeasureUnit.DEGREES)));
+        .ifPresent(
+            d -> parts.add(Words.say("text.target.thigh", quantity(d, MeasureUnit.DEGREES))));
     target
         .depth()
         .maxRearKneeCm()
-        .ifPresent(d -> parts.add("rear knee at most " + quantity(d, MeasureUnit.CENTIMETRES)));
+        .ifPresent(
+            d ->
+                parts.add(
+                    Words.say("text.target.rear-knee", quantity(d, MeasureUnit.CENTIMETRES))));
     target
         .depth()
         .minHipTravelCm()
-        .ifPresent(d -> parts.add("hips down by " + quantity(d, MeasureUnit.CENTIMETRES)));
+        .ifPresent(
+            d ->
+                parts.add(
+                    Words.say("text.target.hip-travel", quantity(d, MeasureUnit.CENTIMETRES))));
     target
         .trunk()
-        .ifPresent(t -> parts.add("trunk " + range(t.minDeg(), t.maxDeg(), MeasureUnit.DEGREES)));
+        .ifPresent(
+            t ->
+                parts.add(
+                    Words.say(
+                        "text.target.trunk", range(t.minDeg(), t.maxDeg(), MeasureUnit.DEGREES))));
     target
         .tempo()
         .lowering()
-        .ifPresent(p -> parts.add("lowering " + range(p.minS(), p.maxS(), MeasureUnit.SECONDS)));
+        .ifPresent(
+            p ->
+                parts.add(
+                    Words.say(
+                        "text.target.lowering", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
     target
         .tempo()
         .hold()
-        .ifPresent(p -> parts.add("hold " + range(p.minS(), p.maxS(), MeasureUnit.SECONDS)));
+        .ifPresent(
+            p ->
+                parts.add(
+                    Words.say("text.target.hold", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
     target
         .tempo()
         .drive()
-        .ifPresent(p -> parts.add("drive " + range(p.minS(), p.maxS(), MeasureUnit.SECONDS)));
-    return String.join(", ", parts) + ".";
+        .ifPresent(
+            p ->
+                parts.add(
+                    Words.say(
+                        "text.target.drive", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
+    return Words.say("text.list", String.join(", ", parts));
   }
 
   private String band(ShinTarget shin) {
     return shin.fold(
-        a -> "shin " + range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES),
-        d -> "knee " + range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES) + " past the toe");
+        a -> Words.say("text.band.angle", range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES)),
+        d -> Words.say("text.band.distance", range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES)));
   }
 
   private String range(double min, double max, MeasureUnit unit) {
     if (Double.isInfinite(max)) {
-      return "at least " + quantity(min, unit);
+      return Words.say("range.at-least", quantity(min, unit));
     }
     if (Double.isInfinite(min)) {
-      return "at most " + quantity(max, unit);
+      return Words.say("range.at-most", quantity(max, unit));
     }
-    return quantity(min, unit) + " to " + quantity(max, unit);
+    return Words.say("range.between", quantity(min, unit), quantity(max, unit));
   }
 
   private String setUp(SetUp setUp) {
     List<String> parts = new ArrayList<>();
-    parts.add("facing " + word(setUp.facing()));
+    parts.add(Words.say("seen.facing", word(setUp.facing())));
     parts.add(
-        word(setUp.frontLeg())
-            + " leg in front, "
-            + (setUp.frontLegNearCamera() ? "near" : "far from")
-            + " the camera");
-    parts.add("rear foot on the " + setUp.rearFoot().name().toLowerCase(Locale.ROOT));
+        setUp.frontLegNearCamera()
+            ? Words.say("seen.near-leg", word(setUp.frontLeg()))
+            : Words.say("seen.far-leg", word(setUp.frontLeg())));
+    parts.add(Words.say("seen.rear-foot", Words.of(setUp.rearFoot(), "name")));
     parts.add(
         switch (setUp.rollSource()) {
-          case GIVEN -> "camera tilt " + signedDegrees(setUp.rollDeg()) + " as given";
-          case BACKGROUND ->
-              "camera tilt " + signedDegrees(setUp.rollDeg()) + " from lines in the background";
-          case NONE -> "camera tilt unknown, taken as level";
+          case GIVEN -> Words.say("seen.roll-given", signedDegrees(setUp.rollDeg()));
+          case BACKGROUND -> Words.say("seen.roll-background", signedDegrees(setUp.rollDeg()));
+          case NONE -> Words.say("seen.roll-none");
         });
-    setUp
-        .yawDeg()
-        .ifPresent(
-            y ->
-                parts.add(
-                    String.format(
-                        Locale.ROOT,
-                        "camera about %.0f%s off a true side view",
-                        y,
-                        layout.signs().degree())));
-    parts.add(
-        switch (setUp.scaleSource()) {
-          case HEIGHT -> "centimetres from the athlete's height";
-          case BENCH -> "centimetres from the bench";
-          case DISC -> "centimetres from the disc";
-          case NONE -> "no scale, so no centimetres (give --height, --bench or --disc)";
-        });
-    return String.join("; ", parts) + ".";
+    setUp.yawDeg().ifPresent(y -> parts.add(Words.say("seen.yaw", y, layout.signs().degree())));
+    parts.add(Words.of(setUp.scaleSource(), "seen"));
+    return Words.say("text.list", String.join("; ", parts));
   }
 
   private String clip(ClipFacts clip) {
-    return String.format(
-        Locale.ROOT,
-        "%dx%d px, %d frames, %.1f s, %.1f frames a second%s; pose model %s.",
+    double fps = clip.medianFps();
+    return Words.say(
+        "text.clip.facts",
         clip.widthPx(),
         clip.heightPx(),
         clip.frames(),
         clip.durationS(),
-        clip.medianFps(),
-        clip.variableFrameRate() ? " (uneven)" : "",
+        clip.variableFrameRate() ? Words.say("text.fps.uneven", fps) : Words.say("text.fps", fps),
         clip.poseModel());
   }
 
@@ -314,10 +319,7 @@ public final class SetText {
         switch (unit) {
           case DEGREES -> layout.signs().degree();
           case CENTIMETRES -> " " + layout.units().lengthSymbol();
-          case PERCENT_OF_FOOT -> " % of foot length";
-          case PERCENT_OF_LEG -> " % of leg length";
-          case PERCENT -> " %";
-          case SECONDS, METRES_PER_SECOND -> " " + unit.symbol();
+          default -> " " + Words.of(unit, "symbol");
         };
     int places = unit == MeasureUnit.METRES_PER_SECOND ? 2 : 1;
     return String.format(Locale.ROOT, "%." + places + "f", tidy(shown(value, unit))) + symbol;
@@ -337,7 +339,7 @@ public final class SetText {
   }
 
   private static String word(Side side) {
-    return side.name().toLowerCase(Locale.ROOT);
+    return Words.of(side, "name");
   }
 
   private static TextTable.Column number(String name, String unit) {
