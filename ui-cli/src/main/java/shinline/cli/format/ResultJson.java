@@ -16,6 +16,7 @@ import shinline.cli.file.FlagImages;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Headline;
+import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
@@ -305,7 +306,7 @@ public final class ResultJson {
     out.writeObjectFieldStart("trend");
     out.writeEndObject();
     out.writeNullField("fading");
-    out.writeStringField("summary", "Not measured: " + why.reason() + ".");
+    out.writeStringField("summary", Words.say("json.not-measured", why.reason()));
     out.writeEndObject();
   }
 

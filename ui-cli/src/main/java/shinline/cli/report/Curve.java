@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.cli.words.Words;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.target.ShinTarget;
@@ -28,36 +29,36 @@ record Curve(
     List<Curve> curves = new ArrayList<>();
     curves.add(
         new Curve(
-            "Shin",
-            "0 is upright, up is knee forward",
+            Words.say("table.shin"),
+            Words.say("report.curve.shin.meaning"),
             SeriesTable.Column.SHIN,
             MeasureUnit.DEGREES,
             target.shin().flatMap(Curve::angle)));
     curves.add(
         scale
             ? new Curve(
-                "Knee past toe",
-                "0 is above the toe tip, up is ahead of it",
+                Words.say("table.knee"),
+                Words.say("report.curve.knee.meaning"),
                 SeriesTable.Column.KNEE_PAST_TOE,
                 MeasureUnit.CENTIMETRES,
                 target.shin().flatMap(Curve::distance))
             : new Curve(
-                "Knee past toe",
-                "0 is above the toe tip, up is ahead of it",
+                Words.say("table.knee"),
+                Words.say("report.curve.knee.meaning"),
                 SeriesTable.Column.KNEE_PAST_TOE_FOOT,
                 MeasureUnit.PERCENT_OF_FOOT,
                 Optional.empty()));
     curves.add(
         new Curve(
-            "Trunk",
-            "0 is upright, up is leaning forward",
+            Words.say("table.trunk"),
+            Words.say("report.curve.trunk.meaning"),
             SeriesTable.Column.TRUNK_LEAN,
             MeasureUnit.DEGREES,
             trunk));
     curves.add(
         new Curve(
-            "Hip height",
-            "down is deeper",
+            Words.say("report.curve.hip"),
+            Words.say("report.curve.hip.meaning"),
             SeriesTable.Column.HIP_HEIGHT,
             MeasureUnit.CENTIMETRES,
             Optional.empty()));

@@ -3,6 +3,7 @@ package shinline.cli.report;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 
@@ -58,7 +59,7 @@ final class Figure {
     } else {
       page.text(
           switch (unit) {
-            case DEGREES -> "degrees";
+            case DEGREES -> Words.say("report.unit.degrees");
             case SECONDS -> "s";
             default -> symbol(unit).strip();
           });
@@ -68,11 +69,7 @@ final class Figure {
   static String symbol(MeasureUnit unit) {
     return switch (unit) {
       case DEGREES -> "°";
-      case CENTIMETRES -> "\u00a0cm";
-      case PERCENT_OF_FOOT -> "\u00a0% of foot length";
-      case PERCENT_OF_LEG -> "\u00a0% of leg length";
-      case PERCENT -> "\u00a0%";
-      case SECONDS, METRES_PER_SECOND -> "\u00a0" + unit.symbol();
+      default -> "\u00a0" + Words.of(unit, "symbol");
     };
   }
 

@@ -1,20 +1,23 @@
 package shinline.cli.report;
 
+import shinline.cli.words.Words;
 import shinline.metrics.result.Verdict;
 
 /** A verdict as a sign, a word and a class of the style sheet: colour is never needed. */
 enum Mark {
-  HIT("✓", "hit"),
-  NEAR("≈", "near"),
-  MISS("✗", "miss"),
-  UNCLEAR("?", "unclear");
+  HIT("✓", "mark-hit", Verdict.HIT),
+  NEAR("≈", "mark-near", Verdict.NEAR),
+  MISS("✗", "mark-miss", Verdict.MISS),
+  UNCLEAR("?", "mark-unclear", Verdict.UNCLEAR);
 
   private final String sign;
-  private final String word;
+  private final String styleClass;
+  private final Verdict verdict;
 
-  Mark(String sign, String word) {
+  Mark(String sign, String styleClass, Verdict verdict) {
     this.sign = sign;
-    this.word = word;
+    this.styleClass = styleClass;
+    this.verdict = verdict;
   }
 
   static Mark of(Verdict verdict) {
@@ -31,17 +34,17 @@ enum Mark {
   }
 
   String word() {
-    return word;
+    return Words.of(verdict, "name");
   }
 
   /** Name in the style sheet. */
   String styleClass() {
-    return "mark-" + word;
+    return styleClass;
   }
 
   /** The sign for the eye, the word for a screen reader. */
   void write(Markup page) {
     page.leaf("span", sign, "class", "sign", "aria-hidden", "true");
-    page.leaf("span", " " + word, "class", "spoken");
+    page.leaf("span", " " + word(), "class", "spoken");
   }
 }

@@ -1,7 +1,9 @@
 package shinline.cli.report;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
+import shinline.cli.words.Words;
 
 /**
  * Builds HTML and inline SVG. Every text and every attribute value is escaped here and nowhere
@@ -9,6 +11,9 @@ import java.util.Deque;
  * opened.
  */
 final class Markup {
+  /** Stands for the first piece in a text; Unicode keeps it for private use. */
+  private static final char FIRST_MARK = '\ue000';
+
   private final StringBuilder out = new StringBuilder(1 << 16);
   private final Deque<String> open = new ArrayDeque<>();
 
@@ -67,6 +72,29 @@ final class Markup {
   /** An element with text in it. */
   Markup leaf(String element, String text, String... attributes) {
     return open(element, attributes).text(text).close();
+  }
+
+  /** Part of the page that stands in a text. */
+  @FunctionalInterface
+  interface Piece {
+    void write(Markup page);
+  }
+
+  /** A text of the bundle with markup in its places. */
+  Markup words(String key, Piece... pieces) {
+    Object[] marks = new Object[pieces.length];
+    Arrays.setAll(marks, i -> String.valueOf((char) (FIRST_MARK + i)));
+    String text = Words.say(key, marks);
+    int from = 0;
+    for (int at = 0; at < text.length(); at++) {
+      int place = text.charAt(at) - FIRST_MARK;
+      if (place >= 0 && place < pieces.length) {
+        text(text.substring(from, at));
+        pieces[place].write(this);
+        from = at + 1;
+      }
+    }
+    return text(text.substring(from));
   }
 
   /** Text that comes from this program and is markup already: style sheet and script. */

@@ -2,6 +2,7 @@ package shinline.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import shinline.cli.words.Words;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
@@ -25,14 +26,14 @@ final class OverlaySection {
       return;
     }
     page.open("section", "aria-labelledby", "overlay");
-    page.leaf("h2", "First rep against last", "id", "overlay");
+    page.leaf("h2", Words.say("report.overlay"), "id", "overlay");
     page.open("p", "class", "note key");
-    swatch("first", "rep 1");
+    swatch("first", Words.say("reps.one", 1));
     if (set.reps().size() > 2) {
-      swatch("between", "reps between");
+      swatch("between", Words.say("report.overlay.between"));
     }
-    swatch("last", "rep " + set.reps().get(set.reps().size() - 1).rep());
-    page.text("Every rep is laid over the others at its bottom (0 s).");
+    swatch("last", Words.say("reps.one", set.reps().get(set.reps().size() - 1).rep()));
+    page.text(Words.say("report.overlay.how"));
     page.end();
     page.open("div", "class", "overlays");
     curves.forEach(this::panel);
@@ -63,7 +64,7 @@ final class OverlaySection {
         "role",
         "img",
         "aria-label",
-        curve.name() + " of all reps, laid over one another at the bottom.");
+        Words.say("report.overlay.spoken", curve.name()));
     frame.grid(curve.unit());
     page.empty(
         "line",

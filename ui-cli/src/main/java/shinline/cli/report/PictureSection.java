@@ -9,6 +9,7 @@ import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.WorkOn;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;
@@ -42,7 +43,7 @@ final class PictureSection {
     if (flags.isEmpty()) {
       bottoms(set.reps());
     } else {
-      page.leaf("h2", "Where to look", "id", "frames");
+      page.leaf("h2", Words.say("report.pictures"), "id", "frames");
       // One frame of each fault tells the story; the same fault again is one tap away.
       List<Shown> again = new ArrayList<>(flags);
       List<Shown> story = new ArrayList<>();
@@ -57,7 +58,7 @@ final class PictureSection {
       page.close();
       if (!again.isEmpty()) {
         page.open("details");
-        page.leaf("summary", "The same again in other reps (" + again.size() + ")");
+        page.leaf("summary", Words.say("report.pictures.again", again.size()));
         page.open("div", "class", "figures");
         again.forEach(shown -> flagged(shown, ""));
         page.close().close();
@@ -87,14 +88,22 @@ final class PictureSection {
             .flag(shown.rep(), flag.kind())
             .or(() -> pictures.bottom(shown.rep()).filter(p -> bottomShows(flag.kind()))));
     page.open("figcaption");
-    page.leaf("b", "Rep " + shown.rep() + ": " + FlagWords.of(flag.kind()), "class", "what");
+    page.leaf(
+        "b",
+        Words.say("report.picture.fault", shown.rep(), FlagWords.of(flag.kind())),
+        "class",
+        "what");
     page.open("span", "class", "numbers");
     VerdictSection.against(page, flag);
     page.close();
     if (!cue.isEmpty()) {
       page.leaf("span", cue, "class", "cue");
     }
-    page.leaf("span", Figure.number(flag.atS(), 1) + " s, frame " + flag.frame(), "class", "when");
+    page.leaf(
+        "span",
+        Words.say("report.picture.when", Figure.number(flag.atS(), 1), flag.frame()),
+        "class",
+        "when");
     page.close().end();
   }
 
@@ -112,15 +121,17 @@ final class PictureSection {
                 .flatMap(r -> pictures.bottom(r).stream())
                 .toList();
     if (shown.isEmpty()) {
-      page.leaf("h2", "No frame was flagged", "id", "frames");
+      page.leaf("h2", Words.say("report.pictures.none"), "id", "frames");
       return;
     }
-    page.leaf("h2", "The bottom, first rep and last", "id", "frames");
+    page.leaf("h2", Words.say("report.pictures.bottoms"), "id", "frames");
     page.open("div", "class", "figures");
     for (RepPicture picture : shown) {
       page.open("figure");
       image(Optional.of(picture));
-      page.open("figcaption").leaf("b", "Rep " + picture.rep(), "class", "what").close();
+      page.open("figcaption")
+          .leaf("b", Words.say("report.rep", picture.rep()), "class", "what")
+          .close();
       page.end();
     }
     page.close();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import shinline.cli.words.Words;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
@@ -48,12 +49,16 @@ final class PlotSection {
       return;
     }
     page.open("section", "aria-labelledby", "over-time");
-    page.leaf("h2", "Over the set", "id", "over-time");
+    page.leaf("h2", Words.say("report.plots"), "id", "over-time");
     key();
     page.open(
         "div",
         "class",
         "plots",
+        "data-not-seen",
+        Words.say("report.plots.not-seen"),
+        "data-at",
+        Words.say("report.plots.at", "$value", "$time", "$frame"),
         "data-from",
         Figure.plain(time.min(), 3),
         "data-to",
@@ -70,12 +75,11 @@ final class PlotSection {
 
   private void key() {
     page.open("p", "class", "note key");
-    swatch("lowering", "lowering");
-    swatch("hold", "hold");
-    swatch("drive", "drive");
-    swatch("band", "asked for, at the bottom");
-    page.leaf(
-        "span", "Point at a plot, or use the arrow keys, for value and frame.", "class", "live");
+    swatch("lowering", Words.say("measure.lowering"));
+    swatch("hold", Words.say("measure.hold"));
+    swatch("drive", Words.say("measure.drive"));
+    swatch("band", Words.say("report.plots.band"));
+    page.leaf("span", Words.say("report.plots.point"), "class", "live");
     page.end();
   }
 
@@ -100,7 +104,10 @@ final class PlotSection {
           "75%",
           "class",
           Mark.of(rep.verdict()).styleClass());
-      page.text((crowded ? "" : "Rep ") + rep.rep() + " " + Mark.of(rep.verdict()).sign());
+      page.text(
+          (crowded ? String.valueOf(rep.rep()) : Words.say("report.rep", rep.rep()))
+              + " "
+              + Mark.of(rep.verdict()).sign());
       page.close();
     }
     page.close().end();
@@ -157,9 +164,12 @@ final class PlotSection {
 
   /** What a screen reader says in place of the plot. */
   private String spoken(Curve curve) {
-    return set.reps().stream()
-        .map(rep -> "rep " + rep.rep() + " " + atBottom(curve, rep))
-        .collect(Collectors.joining(", ", curve.name() + " over time; at the bottom: ", "."));
+    return Words.say(
+        "report.plots.spoken",
+        curve.name(),
+        set.reps().stream()
+            .map(rep -> Words.say("report.plots.spoken.rep", rep.rep(), atBottom(curve, rep)))
+            .collect(Collectors.joining(", ")));
   }
 
   private String atBottom(Curve curve, RepResult rep) {
@@ -171,7 +181,7 @@ final class PlotSection {
     }
     return value.isPresent()
         ? Figure.number(value.getAsDouble(), 0) + Figure.symbol(curve.unit())
-        : "not seen";
+        : Words.say("report.plots.not-seen");
   }
 
   private Axis values(Curve curve) {

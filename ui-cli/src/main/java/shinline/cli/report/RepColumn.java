@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import shinline.cli.words.Words;
 import shinline.metrics.judgement.Aspect;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
@@ -34,38 +35,43 @@ record RepColumn(
     List<RepColumn> columns = new ArrayList<>();
     columns.add(
         new RepColumn(
-            "Lowering",
+            Words.say("table.lowering"),
             MeasureUnit.SECONDS,
             Aspect.LOWERING,
             EnumSet.of(FlagKind.LOWERING_RUSHED),
             r -> r.tempo().lowering()));
     columns.add(
         new RepColumn(
-            "Hold",
+            Words.say("table.hold"),
             MeasureUnit.SECONDS,
             Aspect.HOLD,
             EnumSet.of(FlagKind.HOLD_SKIPPED),
             r -> r.tempo().hold()));
     columns.add(
         new RepColumn(
-            "Drive",
+            Words.say("table.drive"),
             MeasureUnit.SECONDS,
             Aspect.DRIVE,
             EnumSet.of(FlagKind.DRIVE_SLOW),
             r -> r.tempo().drive()));
-    columns.add(atBottom("Shin", Measure.SHIN, Aspect.SHIN, EnumSet.noneOf(FlagKind.class)));
-    columns.add(atBottom("Knee past toe", knee, Aspect.KNEE, EnumSet.noneOf(FlagKind.class)));
     columns.add(
         atBottom(
-            "Trunk",
+            Words.say("table.shin"), Measure.SHIN, Aspect.SHIN, EnumSet.noneOf(FlagKind.class)));
+    columns.add(
+        atBottom(Words.say("table.knee"), knee, Aspect.KNEE, EnumSet.noneOf(FlagKind.class)));
+    columns.add(
+        atBottom(
+            Words.say("table.trunk"),
             Measure.TRUNK_LEAN,
             Aspect.TRUNK,
             EnumSet.of(FlagKind.LEAN_GROWS, FlagKind.HIPS_FIRST, FlagKind.HINGE_SHIFT)));
-    columns.add(atBottom("Thigh", Measure.THIGH, Aspect.THIGH, EnumSet.of(FlagKind.SHALLOW)));
+    columns.add(
+        atBottom(
+            Words.say("table.thigh"), Measure.THIGH, Aspect.THIGH, EnumSet.of(FlagKind.SHALLOW)));
     if (set.reps().stream().anyMatch(r -> r.at(Measure.REAR_KNEE_HEIGHT).measured().isPresent())) {
       columns.add(
           atBottom(
-              "Rear knee",
+              Words.say("table.rear-knee"),
               Measure.REAR_KNEE_HEIGHT,
               Aspect.REAR_KNEE,
               EnumSet.of(FlagKind.SHALLOW)));

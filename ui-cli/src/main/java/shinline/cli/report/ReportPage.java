@@ -11,6 +11,7 @@ import java.util.Base64;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 
 /**
  * One clip's page: a single HTML file that asks for nothing. Its content policy allows pictures
@@ -50,10 +51,10 @@ public final class ReportPage {
     start(page, report.clip().fileName());
     page.open("header");
     page.leaf("p", report.clip().fileName(), "class", "origin");
-    page.leaf("h1", "Not measured: " + VerdictSection.sentence(report.why().reason()));
+    page.leaf("h1", Words.say("text.not-measured", VerdictSection.sentence(report.why().reason())));
     page.end();
     page.open("section", "aria-labelledby", "what-to-do");
-    page.leaf("h2", "What to do", "id", "what-to-do");
+    page.leaf("h2", Words.say("report.to-do"), "id", "what-to-do");
     page.leaf("p", VerdictSection.sentence(report.why().advice()), "class", "lead");
     report.warnings().forEach(w -> page.leaf("p", VerdictSection.sentence(w)));
     page.leaf("p", TrustSection.clip(report.clip()), "class", "note");
@@ -64,18 +65,18 @@ public final class ReportPage {
   }
 
   private void start(Markup page, String fileName) {
-    page.own("<!doctype html>\n").open("html", "lang", "en").open("head");
+    page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.empty("meta", "name", "color-scheme", "content", "light dark");
     page.empty("meta", "name", "referrer", "content", "no-referrer");
-    page.leaf("title", fileName + " – split squat report");
+    page.leaf("title", Words.say("report.title", fileName));
     page.open("style").own(STYLE).close().end();
     page.open("body");
     // Before everything they switch: the style sheet looks from a chosen button to what follows it.
-    button(page, Units.METRIC, "Centimetres");
-    button(page, Units.IMPERIAL, "Inches");
+    button(page, Units.METRIC, Words.say("report.centimetres"));
+    button(page, Units.IMPERIAL, Words.say("report.inches"));
     page.open("main").own("\n");
   }
 
@@ -91,11 +92,7 @@ public final class ReportPage {
 
   private static void finish(Markup page, String sha256) {
     page.open("footer");
-    page.leaf(
-        "p",
-        "Made on this computer by Shinline from a clip with the SHA-256 "
-            + sha256.substring(0, Math.min(12, sha256.length()))
-            + "…; this page sends nothing and asks for nothing.");
+    page.leaf("p", Words.say("report.footer", sha256.substring(0, Math.min(12, sha256.length()))));
     page.close().end();
     page.open("script").own(SCRIPT).close().close().end();
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.text.FlagWords;
+import shinline.cli.words.Words;
 import shinline.metrics.judgement.Aspect;
 import shinline.metrics.judgement.Finding;
 import shinline.metrics.judgement.JudgeParameters;
@@ -36,12 +37,9 @@ final class TableSection {
 
   void write(SetResult set) {
     page.open("section", "aria-labelledby", "reps");
-    page.leaf("h2", "Rep by rep", "id", "reps");
-    page.open("p", "class", "note").text("Asked for: ");
-    TargetLine.write(page, set.target());
-    page.text(
-        " Numbers are at the bottom of the rep, with the ± within which the true value lies about"
-            + " 95 times in 100.");
+    page.leaf("h2", Words.say("report.table"), "id", "reps");
+    page.open("p", "class", "note");
+    page.words("report.table.note", p -> TargetLine.write(p, set.target()));
     page.end();
     page.open(
         "table",
@@ -61,15 +59,15 @@ final class TableSection {
 
   private void head() {
     page.open("thead", "role", "rowgroup").open("tr", "role", "row");
-    heading("Rep");
-    heading("Verdict");
+    heading(Words.say("table.rep"));
+    heading(Words.say("table.verdict"));
     for (RepColumn column : columns) {
       page.open("th", "scope", "col", "role", "columnheader").text(column.name() + " ");
       page.open("small");
       Figure.unit(page, column.unit());
       page.close().close();
     }
-    heading("Look at");
+    heading(Words.say("table.look-at"));
     page.close().end();
   }
 
@@ -81,7 +79,15 @@ final class TableSection {
     Map<Aspect, Mark> marks = marks(rep);
     Mark verdict = Mark.of(rep.verdict());
     page.open("tr", "role", "row", "id", "rep-" + rep.rep());
-    page.leaf("th", Integer.toString(rep.rep()), "scope", "row", "role", "rowheader");
+    page.leaf(
+        "th",
+        Integer.toString(rep.rep()),
+        "scope",
+        "row",
+        "role",
+        "rowheader",
+        "data-heading",
+        Words.say("table.rep"));
     page.open("td", "role", "cell", "class", "verdict " + verdict.styleClass());
     page.leaf("span", verdict.sign(), "class", "sign", "aria-hidden", "true");
     page.text(" " + verdict.word()).close();
@@ -95,7 +101,7 @@ final class TableSection {
             .collect(Collectors.joining(", "));
     boolean nothing = faults.isEmpty() && rep.reasons().isEmpty();
     page.open("td", "role", "cell", "class", nothing ? "words none" : "words");
-    label("Look at");
+    label(Words.say("table.look-at"));
     if (!faults.isEmpty()) {
       page.leaf("b", faults);
     }
@@ -123,7 +129,7 @@ final class TableSection {
         gap -> page.leaf("span", "–", "title", gap.reason()));
     if (showFlag) {
       page.leaf("span", " !", "class", "sign", "aria-hidden", "true");
-      page.leaf("span", " to look at", "class", "spoken");
+      page.leaf("span", " " + Words.say("report.table.flagged"), "class", "spoken");
     } else {
       asked.ifPresent(
           mark -> {
@@ -160,10 +166,8 @@ final class TableSection {
 
   private void key(Target target) {
     page.open("p", "class", "note key");
-    if (!target.equals(Target.none())) {
-      page.text("✓ as asked · ≈ just outside · ✗ outside · ? too close to call · ");
-    }
-    page.text("! worth a look · – not measured");
+    page.text(
+        Words.say(target.equals(Target.none()) ? "report.table.key" : "report.table.key.judged"));
     page.end();
   }
 }

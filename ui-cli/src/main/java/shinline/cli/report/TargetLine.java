@@ -1,7 +1,9 @@
 package shinline.cli.report;
 
 import java.util.Optional;
+import shinline.cli.words.Words;
 import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
 import shinline.metrics.target.TempoTarget;
 
@@ -16,7 +18,6 @@ final class TargetLine {
 
   static void write(Markup page, Target target) {
     new TargetLine(page).write(target);
-    page.text(".");
   }
 
   private void write(Target target) {
@@ -24,31 +25,46 @@ final class TargetLine {
         .shin()
         .ifPresent(
             shin -> {
-              item("shin " + shin.name() + " (");
-              shin.fold(
-                  a -> range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES).text(" from vertical"),
-                  d -> range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES).text(" past the toe"));
-              page.text(")");
+              separate();
+              page.words("report.target.shin", p -> p.text(shin.name()), p -> band(shin));
             });
     Optional<Double> none = Optional.empty();
-    limits("thigh", none, target.depth().maxThighDeg(), MeasureUnit.DEGREES);
-    limits("rear knee", none, target.depth().maxRearKneeCm(), MeasureUnit.CENTIMETRES);
-    limits("hips down", target.depth().minHipTravelCm(), none, MeasureUnit.CENTIMETRES);
+    limits(Words.say("measure.thigh"), none, target.depth().maxThighDeg(), MeasureUnit.DEGREES);
+    limits(
+        Words.say("measure.rear-knee"),
+        none,
+        target.depth().maxRearKneeCm(),
+        MeasureUnit.CENTIMETRES);
+    limits(
+        Words.say("report.target.hip-travel"),
+        target.depth().minHipTravelCm(),
+        none,
+        MeasureUnit.CENTIMETRES);
     target
         .trunk()
         .ifPresent(
             t ->
                 limits(
-                    "trunk",
+                    Words.say("measure.trunk"),
                     Optional.of(t.minDeg()),
                     Optional.of(t.maxDeg()),
                     MeasureUnit.DEGREES));
-    phase("lowering", target.tempo().lowering());
-    phase("hold", target.tempo().hold());
-    phase("drive", target.tempo().drive());
+    phase(Words.say("measure.lowering"), target.tempo().lowering());
+    phase(Words.say("measure.hold"), target.tempo().hold());
+    phase(Words.say("measure.drive"), target.tempo().drive());
     if (first) {
-      page.text("nothing in particular (set a target with --target)");
+      page.text(Words.say("report.target.none"));
     }
+  }
+
+  private void band(ShinTarget shin) {
+    shin.fold(
+        a ->
+            page.words(
+                "report.band.angle", p -> range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES)),
+        d ->
+            page.words(
+                "report.band.distance", p -> range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES)));
   }
 
   private void phase(String name, Optional<TempoTarget.Phase> asked) {
@@ -60,29 +76,28 @@ final class TargetLine {
     if (min.isEmpty() && max.isEmpty()) {
       return;
     }
-    item(name + " ");
-    range(min.orElse(Double.NEGATIVE_INFINITY), max.orElse(Double.POSITIVE_INFINITY), unit);
+    separate();
+    page.words(
+        "report.target.limit",
+        p -> p.text(name),
+        p ->
+            range(
+                min.orElse(Double.NEGATIVE_INFINITY), max.orElse(Double.POSITIVE_INFINITY), unit));
   }
 
-  private void item(String text) {
-    page.text((first ? "" : ", ") + text);
+  private void separate() {
+    page.text(first ? "" : ", ");
     first = false;
   }
 
-  private Markup range(double min, double max, MeasureUnit unit) {
+  private void range(double min, double max, MeasureUnit unit) {
     if (Double.isInfinite(min)) {
-      page.text("at most ");
+      page.words("range.at-most", p -> Figure.quantity(p, max, unit));
+    } else if (Double.isInfinite(max)) {
+      page.words("range.at-least", p -> Figure.quantity(p, min, unit));
     } else {
-      if (Double.isInfinite(max)) {
-        page.text("at least ");
-      }
-      Figure.quantity(page, min, unit);
-      if (Double.isInfinite(max)) {
-        return page;
-      }
-      page.text(" to ");
+      page.words(
+          "range.between", p -> Figure.quantity(p, min, unit), p -> Figure.quantity(p, max, unit));
     }
-    Figure.quantity(page, max, unit);
-    return page;
   }
 }

@@ -3,13 +3,13 @@ package shinline.cli.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetUp;
@@ -21,28 +21,32 @@ final class TrustSection {
   static void write(Markup page, ClipReport.Measured report) {
     SetUp setUp = report.set().setUp();
     page.open("section", "class", "trust", "aria-labelledby", "trust");
-    page.leaf("h2", "How far to trust this", "id", "trust");
+    page.leaf("h2", Words.say("report.trust"), "id", "trust");
     page.open("dl");
-    row(page, "View", view(setUp));
-    row(page, "Upright", roll(setUp));
-    row(page, "Size", scale(setUp));
-    row(page, "Clip", clip(report.clip()));
+    row(page, Words.say("report.trust.view"), view(setUp));
+    row(page, Words.say("report.trust.upright"), roll(setUp));
+    row(page, Words.say("report.trust.size"), scale(setUp));
+    row(page, Words.say("report.trust.clip"), clip(report.clip()));
     Map<String, List<Integer>> missing = missing(report);
     List<String> gaps = new ArrayList<>();
-    missing.forEach((what, reps) -> gaps.add(what + " (" + Headline.reps(reps) + ")"));
-    rows(page, "Not measured", gaps.isEmpty() ? List.of("nothing is missing in the table") : gaps);
+    missing.forEach(
+        (what, reps) -> gaps.add(Words.say("report.trust.gap", what, Headline.reps(reps))));
     rows(
         page,
-        "Notes",
+        Words.say("report.trust.missing"),
+        gaps.isEmpty() ? List.of(Words.say("report.trust.nothing-missing")) : gaps);
+    rows(
+        page,
+        Words.say("report.trust.notes"),
         Stream.concat(setUp.warnings().stream(), report.warnings().stream()).toList());
-    rows(page, "Cannot be seen", Cautions.limits());
+    rows(page, Words.say("report.trust.limits"), Cautions.limits());
     page.close().end();
     cautions(page);
   }
 
   static void cautions(Markup page) {
     page.open("section", "class", "care", "aria-labelledby", "care");
-    page.leaf("h2", "Take care", "id", "care");
+    page.leaf("h2", Words.say("caution.heading"), "id", "care");
     page.open("ul");
     Cautions.safety().forEach(l -> page.leaf("li", l));
     page.close().end();
@@ -64,49 +68,37 @@ final class TrustSection {
   private static String view(SetUp setUp) {
     String leg =
         setUp.frontLegNearCamera()
-            ? "The front leg is the one near the camera."
-            : "The front leg is the far one, partly hidden: less sure.";
+            ? Words.say("report.trust.near-leg")
+            : Words.say("report.trust.far-leg");
     return setUp
-            .yawDeg()
-            .map(
-                yaw ->
-                    "The camera stood about "
-                        + Figure.number(yaw, 0)
-                        + "° off a true side view; angles are corrected for it. ")
-            .orElse("How far the camera was off a true side view is not known. ")
-        + leg;
+        .yawDeg()
+        .map(yaw -> Words.say("report.trust.yaw", Figure.number(yaw, 0), leg))
+        .orElseGet(() -> Words.say("report.trust.no-yaw", leg));
   }
 
   private static String roll(SetUp setUp) {
-    String turn = Figure.number(setUp.rollDeg(), 1) + "°";
+    String turn = Figure.number(setUp.rollDeg(), 1);
     return switch (setUp.rollSource()) {
-      case GIVEN -> "Camera tilt " + turn + " as given; angles are corrected for it.";
-      case BACKGROUND ->
-          "Camera tilt " + turn + " from lines in the background; angles are corrected for it.";
-      case NONE ->
-          "Camera tilt unknown, taken as level: every angle may be off by as much as the phone was"
-              + " tilted.";
+      case GIVEN -> Words.say("report.trust.roll-given", turn);
+      case BACKGROUND -> Words.say("report.trust.roll-background", turn);
+      case NONE -> Words.say("report.trust.roll-none");
     };
   }
 
   private static String scale(SetUp setUp) {
-    return switch (setUp.scaleSource()) {
-      case HEIGHT -> "Centimetres come from the athlete's height.";
-      case BENCH -> "Centimetres come from the height of the bench.";
-      case DISC -> "Centimetres come from the disc.";
-      case NONE -> "No size was given, so no centimetres: give --height, --bench or --disc.";
-    };
+    return Words.of(setUp.scaleSource(), "trust");
   }
 
   static String clip(ClipFacts clip) {
-    return String.format(
-        Locale.ROOT,
-        "%d × %d dots, %.1f s, %.0f frames a second%s; pose model %s.",
+    double fps = clip.medianFps();
+    return Words.say(
+        "report.trust.clip.facts",
         clip.widthPx(),
         clip.heightPx(),
         clip.durationS(),
-        clip.medianFps(),
-        clip.variableFrameRate() ? " (uneven, true times used)" : "",
+        clip.variableFrameRate()
+            ? Words.say("report.trust.fps.uneven", fps)
+            : Words.say("report.trust.fps", fps),
         clip.poseModel());
   }
 
@@ -116,7 +108,9 @@ final class TrustSection {
       for (RepResult rep : report.set().reps()) {
         if (column.reading().apply(rep) instanceof Reading.NotMeasured gap) {
           missing
-              .computeIfAbsent(column.name() + ": " + gap.reason(), k -> new ArrayList<>())
+              .computeIfAbsent(
+                  Words.say("report.trust.gap.of", column.name(), gap.reason()),
+                  k -> new ArrayList<>())
               .add(rep.rep());
         }
       }

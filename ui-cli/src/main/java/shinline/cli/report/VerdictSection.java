@@ -6,6 +6,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
 import shinline.cli.text.WorkOn;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
@@ -28,26 +29,26 @@ final class VerdictSection {
 
   private static String origin(ClipReport.Measured report) {
     SetUp setUp = report.set().setUp();
-    return report.clip().fileName()
-        + " · "
-        + setUp.frontLeg().name().toLowerCase(Locale.ROOT)
-        + " leg in front · rear foot on the "
-        + setUp.rearFoot().name().toLowerCase(Locale.ROOT);
+    return Words.say(
+        "report.origin",
+        report.clip().fileName(),
+        Words.of(setUp.frontLeg(), "name"),
+        Words.of(setUp.rearFoot(), "name"));
   }
 
   private static void strip(Markup page, List<RepResult> reps) {
-    page.open("ol", "class", "strip", "aria-label", "Verdict of each rep");
+    page.open("ol", "class", "strip", "aria-label", Words.say("report.strip"));
     for (RepResult rep : reps) {
       Mark mark = Mark.of(rep.verdict());
       page.open("li");
       page.open("a", "href", "#rep-" + rep.rep(), "class", mark.styleClass());
-      page.leaf("b", "Rep " + rep.rep());
+      page.leaf("b", Words.say("report.rep", rep.rep()));
       page.text(" ");
       page.leaf("span", mark.sign(), "class", "sign", "aria-hidden", "true");
       page.leaf("span", " " + mark.word(), "class", "word");
       long faults = rep.flags().stream().map(Flag::kind).distinct().count();
       if (faults > 0) {
-        page.leaf("span", faults + " to look at", "class", "faults");
+        page.leaf("span", Words.say("report.strip.faults", faults), "class", "faults");
       }
       page.close().close();
     }
@@ -60,9 +61,12 @@ final class VerdictSection {
     page.leaf(
         "h2",
         switch (things.size()) {
-          case 0 -> allHit(set) ? "Nothing to change" : "What to change";
-          case 1 -> "The one thing to work on";
-          default -> "Two things to work on";
+          case 0 ->
+              allHit(set)
+                  ? Words.say("report.work-on.nothing")
+                  : Words.say("report.work-on.reasons");
+          case 1 -> Words.say("report.work-on.one");
+          default -> Words.say("report.work-on.two");
         },
         "id",
         "work-on");
@@ -77,27 +81,20 @@ final class VerdictSection {
   }
 
   private static String nothing(SetResult set) {
-    String clean = "No fault of form was found. ";
     List<RepResult> missed = with(set, Verdict.MISS, Verdict.NEAR);
     if (!missed.isEmpty()) {
-      return clean + notAsAsked(missed, " did not quite do what was asked");
+      return notAsAsked("report.no-fault.missed", missed);
     }
     List<RepResult> open = with(set, Verdict.UNCLEAR);
     return open.isEmpty()
-        ? clean + "Do the next set the same way."
-        : clean + notAsAsked(open, " could not be decided");
+        ? Words.say("report.no-fault")
+        : notAsAsked("report.no-fault.unclear", open);
   }
 
   /** Which reps, and the first one's reason as the example. */
-  private static String notAsAsked(List<RepResult> reps, String what) {
+  private static String notAsAsked(String key, List<RepResult> reps) {
     RepResult first = reps.get(0);
-    return reps(numbers(reps))
-        + what
-        + "; rep "
-        + first.rep()
-        + ": "
-        + first.reasons().get(0)
-        + ".";
+    return Words.say(key, reps(numbers(reps)), first.rep(), first.reasons().get(0));
   }
 
   private static boolean allHit(SetResult set) {
@@ -121,18 +118,21 @@ final class VerdictSection {
     page.leaf("h3", Cue.title(worst));
     page.leaf("p", Cue.sentence(worst), "class", "lead");
     page.open("p", "class", "why");
-    page.text(reps(thing.reps()) + ": " + FlagWords.of(thing.kind()) + ". ");
-    against(page, worst);
-    page.text(".");
+    page.words(
+        "report.cue.why",
+        p -> p.text(reps(thing.reps())),
+        p -> p.text(FlagWords.of(thing.kind())),
+        p -> against(p, worst));
     page.close().close();
   }
 
   /** The value of a flag beside its limit. */
   static void against(Markup page, Flag flag) {
-    page.text(Cue.counts(flag) + ": ");
-    Figure.quantity(page, flag.value(), flag.unit());
-    page.text(Cue.wantsMore(flag) ? "; at least " : "; at most ");
-    Figure.quantity(page, flag.limit(), flag.unit());
+    page.words(
+        Cue.wantsMore(flag) ? "report.against.least" : "report.against.most",
+        p -> p.text(Cue.counts(flag)),
+        p -> Figure.quantity(p, flag.value(), flag.unit()),
+        p -> Figure.quantity(p, flag.limit(), flag.unit()));
   }
 
   private static String reps(List<Integer> reps) {

@@ -25,7 +25,7 @@
   });
   function words(p) {
     var value = p.values[at];
-    if (value === "-") return "not seen";
+    if (value === "-") return plots.dataset.notSeen;
     if (p.unit === "\u00a0cm" && inches.checked) return (value / 2.54).toFixed(1).replace("-", "\u2212") + "\u00a0in";
     return value.replace("-", "\u2212") + p.unit;
   }
@@ -36,7 +36,10 @@
       p.cursor.setAttribute("x1", x);
       p.cursor.setAttribute("x2", x);
       p.cursor.setAttribute("visibility", "visible");
-      p.output.textContent = words(p) + " at " + times[at].toFixed(2) + " s, frame " + frames[at];
+      // A function, as a text in its place could hold signs with a meaning.
+      p.output.textContent = plots.dataset.at.replace(/\$(value|time|frame)/g, function (all, name) {
+        return { value: words(p), time: times[at].toFixed(2), frame: frames[at] }[name];
+      });
     });
   }
   function nearest(time) {
