@@ -10,7 +10,6 @@ import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,7 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.Progress;
 import shinline.cli.picture.Ink.Hang;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.vision.clip.Clip;
@@ -98,16 +98,16 @@ public final class AnnotatedClip {
       Progress progress) {
     try (Clip open =
         SecondReading.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
-            .orElseThrow(() -> failed(target, "the clip cannot be read a second time"))) {
+            .orElseThrow(() -> failed(target, Words.say("picture.clip-gone")))) {
       new AnnotatedClip(report, units, face).write(target, open, report, progress);
     } catch (IOException e) {
-      throw failed(target, e.getMessage() == null ? "the disk refused it" : e.getMessage());
+      throw failed(
+          target, e.getMessage() == null ? Words.say("file.unwritable.disk") : e.getMessage());
     }
   }
 
   private static CoachException failed(Path target, String why) {
-    return CoachException.usage(
-        "cannot write " + target + ": " + why + ". Choose another place for the clip.");
+    return CoachException.usage(Words.say("picture.film.unwritable", target, why));
   }
 
   private void write(Path target, Clip clip, ClipReport.Measured report, Progress progress)
@@ -120,7 +120,7 @@ public final class AnnotatedClip {
     WriterOpening opening = ClipWriter.open(target, w, h, fps > 0 ? fps : USUAL_FPS);
     if (opening instanceof WriterOpening.Refused refused) {
       throw CoachException.usage(
-          "cannot write " + target + ": " + refused.reason() + ". " + refused.advice() + ".");
+          Words.say("picture.film.refused", target, refused.reason(), refused.advice()));
     }
     try (ClipWriter writer = opening.fold(WriterOpening.Ready::writer, r -> unreachable());
         Mat out = new Mat(h, w, CV_8UC3)) {
@@ -171,11 +171,10 @@ public final class AnnotatedClip {
 
   private void plates(Ink ink, Rectangle all, double timeS, Map<String, Color> numbers) {
     Optional<RepResult> rep = scene.repAt(timeS);
-    String words =
-        rep.map(r -> "rep " + r.rep() + " of " + scene.set().reps().size()).orElse("before rep 1")
-            + "  ·  "
-            + scene.phaseAt(timeS).word()
-            + String.format(Locale.ROOT, "  ·  %.1f s", timeS);
+    String place =
+        rep.map(r -> Words.say("picture.plate.rep", r.rep(), scene.set().reps().size()))
+            .orElseGet(() -> Words.say("picture.plate.before"));
+    String words = Words.say("picture.plate", place, Words.of(scene.phaseAt(timeS), "name"), timeS);
     double line = PLATE_SIZE * 1.9 * ink.unit();
     double edge = free == Hang.RIGHT ? 0 : all.width;
     ink.tag(words, new Point2D.Double(edge, 0.6 * line), free, Color.WHITE, PLATE_SIZE);

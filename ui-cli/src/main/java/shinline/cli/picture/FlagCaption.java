@@ -2,6 +2,7 @@ package shinline.cli.picture;
 
 import java.util.Locale;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.MeasureUnit;
@@ -17,42 +18,28 @@ public record FlagCaption(String title, String limit) {
   public static FlagCaption of(Flag flag, Units units) {
     String value = amount(flag.value(), flag.unit(), units);
     String limit = amount(flag.limit(), flag.unit(), units);
-    return switch (flag.kind()) {
-      case LEAN_GROWS -> new FlagCaption("Leans " + value + " more", "limit " + limit);
-      case HIPS_FIRST -> new FlagCaption("Hips rise first: tips " + value, "limit " + limit);
-      case BACK_ROUNDS -> new FlagCaption("Back may round: look here", value + ", limit " + limit);
-      case BACK_ARCHES ->
-          new FlagCaption("Back may over-arch: look here", value + ", limit " + limit);
-      case HINGE_SHIFT -> new FlagCaption("Turns into a hinge: " + value, "limit " + limit);
-      case HEEL_RISE -> new FlagCaption("Heel up " + value, "limit " + limit);
-      case FOREFOOT_RISE -> new FlagCaption("Forefoot up " + value, "limit " + limit);
-      case REAR_PUSH -> new FlagCaption("Rear foot pushes: " + value, "limit " + limit);
-      case SHALLOW -> new FlagCaption("Shallow: " + value + " of full depth", "at least " + limit);
-      case LOWERING_RUSHED -> new FlagCaption("Lowered in " + value, "at least " + limit);
-      case HOLD_SKIPPED -> new FlagCaption("Held for " + value, "at least " + limit);
-      case DRIVE_SLOW ->
-          new FlagCaption("Drive slow: " + value + " of the best", "at least " + limit);
-      case WOBBLE -> new FlagCaption("Wobbles " + value, "limit " + limit);
-      case SHIN_OFF_TARGET -> shin(flag, value, limit, units);
-    };
+    return flag.kind() == FlagKind.SHIN_OFF_TARGET
+        ? shin(flag, value, limit, units)
+        : new FlagCaption(
+            Words.of(flag.kind(), "caption", value),
+            Words.of(flag.kind(), "caption-limit", limit, value));
   }
 
   /** A shin's number is a place, not an excess, so the words have to say which way. */
   private static FlagCaption shin(Flag flag, String value, String limit, Units units) {
-    String bound = flag.value() > flag.limit() ? "at most " : "at least ";
+    boolean tooFar = flag.value() > flag.limit();
     if (flag.unit() != MeasureUnit.CENTIMETRES) {
-      return new FlagCaption("Shin off target: " + value, bound + limit);
+      return new FlagCaption(
+          Words.say("caption.shin", value),
+          Words.say(tooFar ? "range.at-most" : "range.at-least", limit));
     }
-    String place =
-        amount(Math.abs(flag.value()), flag.unit(), units)
-            + (flag.value() < 0 ? " behind the toe" : " past the toe");
+    String place = amount(Math.abs(flag.value()), flag.unit(), units);
+    String bound = amount(Math.abs(flag.limit()), flag.unit(), units);
+    boolean behind = flag.limit() < 0;
+    String least = Words.say(tooFar == behind ? "range.at-least" : "range.at-most", bound);
     return new FlagCaption(
-        "Knee " + place,
-        flag.limit() < 0
-            ? (bound.equals("at least ") ? "at most " : "at least ")
-                + amount(-flag.limit(), flag.unit(), units)
-                + " behind it"
-            : bound + limit + " past it");
+        Words.say(flag.value() < 0 ? "caption.knee.behind" : "caption.knee.past", place),
+        Words.say(behind ? "caption.knee.limit-behind" : "caption.knee.limit-past", least));
   }
 
   static String amount(double value, MeasureUnit unit, Units units) {

@@ -7,11 +7,11 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import shinline.cli.picture.Ink.Hang;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.result.Flag;
@@ -148,10 +148,11 @@ final class FrameArtist {
   Map<String, Color> liveWords(double timeS) {
     PoseAt pose = scene.pose(timeS);
     Map<String, Color> words = new LinkedHashMap<>();
-    pose.number(Column.SHIN).ifPresent(v -> words.put("shin " + degrees(v), Ink.LEG));
+    pose.number(Column.SHIN).ifPresent(v -> words.put(Words.say("picture.shin", v), Ink.LEG));
     knee(pose.number(Column.KNEE_PAST_TOE), pose.number(Column.KNEE_PAST_TOE_FOOT))
         .ifPresent(w -> words.put(w, Ink.TOE_LINE));
-    pose.number(Column.TRUNK_LEAN).ifPresent(v -> words.put("trunk " + degrees(v), Ink.TRUNK));
+    pose.number(Column.TRUNK_LEAN)
+        .ifPresent(v -> words.put(Words.say("picture.trunk", v), Ink.TRUNK));
     return words;
   }
 
@@ -164,7 +165,9 @@ final class FrameArtist {
         .ifPresent(
             at ->
                 shin.ifPresent(
-                    v -> ink.tag("shin " + degrees(v), on(at), behind(), Ink.LEG, TAG_SIZE)));
+                    v ->
+                        ink.tag(
+                            Words.say("picture.shin", v), on(at), behind(), Ink.LEG, TAG_SIZE)));
   }
 
   /** High on the trunk, away from the words at the knee. */
@@ -173,26 +176,24 @@ final class FrameArtist {
         .ifPresent(
             at ->
                 lean.ifPresent(
-                    v -> ink.tag("trunk " + degrees(v), on(at), behind(), Ink.TRUNK, TAG_SIZE)));
+                    v ->
+                        ink.tag(
+                            Words.say("picture.trunk", v), on(at), behind(), Ink.TRUNK, TAG_SIZE)));
   }
 
   /** At the top of the toe line, so that the knee itself stays in view. */
   private void kneeTag(Ink ink, double timeS, Optional<Double> cm, Optional<Double> footPercent) {
-    String words = knee(cm, footPercent).orElse("toe line");
+    String words = knee(cm, footPercent).orElse(Words.say("picture.toe-line"));
     toeLineWords(ink, timeS, words, Ink.TOE_LINE, TAG_SIZE);
   }
 
   private Optional<String> knee(Optional<Double> cm, Optional<Double> footPercent) {
-    return cm.map(v -> "knee " + FlagCaption.length(Math.abs(v), units) + side(v))
-        .or(
-            () ->
-                footPercent.map(
-                    v ->
-                        String.format(Locale.ROOT, "knee %.0f %% of foot", Math.abs(v)) + side(v)));
+    return cm.map(v -> knee(v, FlagCaption.length(Math.abs(v), units)))
+        .or(() -> footPercent.map(v -> knee(v, Words.say("picture.foot", Math.abs(v)))));
   }
 
-  private static String side(double past) {
-    return past < 0 ? " behind toe" : " past toe";
+  private static String knee(double past, String amount) {
+    return Words.say(past < 0 ? "picture.knee.behind" : "picture.knee.past", amount);
   }
 
   private static Optional<Point2D> between(Optional<Point2D> a, Optional<Point2D> b) {
@@ -200,14 +201,10 @@ final class FrameArtist {
         p -> b.map(q -> new Point2D.Double((p.getX() + q.getX()) / 2, (p.getY() + q.getY()) / 2)));
   }
 
-  private static String degrees(double value) {
-    return String.format(Locale.ROOT, "%.0f°", value);
-  }
-
   /** What is wrong, against how it should be. */
   void fault(Ink ink, RepResult rep, Flag flag, double timeS) {
     PoseAt pose = scene.pose(timeS);
-    toeLineWords(ink, timeS, "toe line", Ink.TOE_LINE, 3.6);
+    toeLineWords(ink, timeS, Words.say("picture.toe-line"), Ink.TOE_LINE, 3.6);
     switch (flag.kind()) {
       case HEEL_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_HEEL), RisingEnd.HEEL);
       case FOREFOOT_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
@@ -244,7 +241,7 @@ final class FrameArtist {
     ink.shape(through(line.now()), Ink.FAULT, 1.2, new float[0]);
     // High up, so that the gap between the lines stays in view.
     Point top = line.standing().get(line.standing().size() - 1);
-    ink.tag("dashed: standing", on(scene.pixel(top)), behind(), Color.WHITE, TAG_SIZE);
+    ink.tag(Words.say("picture.standing"), on(scene.pixel(top)), behind(), Color.WHITE, TAG_SIZE);
   }
 
   private Path2D through(List<Point> points) {
@@ -352,7 +349,7 @@ final class FrameArtist {
     ink.arrow(on(hip.get()), on(level), Ink.FAULT);
     ink.ring(on(hip.get()), 2.6 * ink.unit(), Ink.FAULT);
     ink.tag(
-        "depth of rep " + deepest.get().rep(),
+        Words.say("picture.depth", deepest.get().rep()),
         on(scene.from(level, -wide, 0)),
         behind(),
         Color.WHITE,

@@ -214,20 +214,10 @@ final class SetScene {
 
   /** Parts of a rep. */
   enum Phase {
-    LOWERING("lowering"),
-    HOLD("hold"),
-    DRIVE("drive"),
-    TOP("top");
-
-    private final String word;
-
-    Phase(String word) {
-      this.word = word;
-    }
-
-    String word() {
-      return word;
-    }
+    LOWERING,
+    HOLD,
+    DRIVE,
+    TOP
   }
 
   /** Reps whose bottom is worth a picture when there are too many for all of them. */

@@ -18,6 +18,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;
@@ -44,45 +45,45 @@ final class StillPicture {
   RepPicture bottom(BufferedImage frame, double timeS, RepResult rep, int repsInSet) {
     Optional<String> shin = degrees(rep, Measure.SHIN);
     Optional<String> trunk = degrees(rep, Measure.TRUNK_LEAN);
-    String title = "Rep " + rep.rep() + " of " + repsInSet + ", bottom";
-    String alt =
-        "Bottom of rep "
-            + rep.rep()
-            + shin.map(v -> ", shin " + v).orElse("")
-            + trunk.map(v -> ", trunk lean " + v).orElse("");
+    String title = Words.say("picture.bottom", rep.rep(), repsInSet);
+    String alt = Words.say("picture.bottom.spoken", rep.rep());
+    alt = shin.isPresent() ? Words.say("picture.bottom.shin", alt, shin.get()) : alt;
+    alt = trunk.isPresent() ? Words.say("picture.bottom.trunk", alt, trunk.get()) : alt;
     Drawing drawing =
         (artist, ink) -> {
           artist.lines(ink, timeS);
           artist.bottomNumbers(ink, rep);
         };
-    BufferedImage picture =
-        compose(frame, timeS, title, rep.verdict().name().toLowerCase(Locale.ROOT), drawing);
-    return picture(picture, rep, Optional.empty(), alt + ".");
+    BufferedImage picture = compose(frame, timeS, title, Words.of(rep.verdict(), "name"), drawing);
+    return picture(picture, rep, Optional.empty(), Words.say("picture.spoken", alt));
   }
 
   /** A fault with its number and limit. */
   RepPicture fault(BufferedImage frame, double timeS, RepResult rep, Flag flag) {
     FlagCaption caption = FlagCaption.of(flag, units);
-    String where = String.format(Locale.ROOT, "rep %d, at %.1f s", rep.rep(), flag.atS());
+    String where = Words.say("picture.fault.where", rep.rep(), flag.atS());
     Drawing drawing =
         (artist, ink) -> {
           artist.lines(ink, timeS);
           artist.fault(ink, rep, flag, timeS);
         };
     Optional<String> change = TrunkChange.of(scene, rep, flag).map(TrunkChange::words);
-    String small = change.map(c -> c + "  ·  ").orElse("") + caption.limit() + "  ·  " + where;
+    String small =
+        change
+            .map(c -> Words.say("picture.fault.change", c, caption.limit(), where))
+            .orElseGet(() -> Words.say("picture.fault", caption.limit(), where));
     BufferedImage picture = compose(frame, timeS, caption.title(), small, drawing);
     return picture(
         picture,
         rep,
         Optional.of(flag),
-        caption.title()
-            + " ("
-            + change.map(c -> c + ", ").orElse("")
-            + caption.limit()
-            + "), "
-            + where
-            + ".");
+        change
+            .map(
+                c ->
+                    Words.say(
+                        "picture.fault.change.spoken", caption.title(), c, caption.limit(), where))
+            .orElseGet(
+                () -> Words.say("picture.fault.spoken", caption.title(), caption.limit(), where)));
   }
 
   private static Optional<String> degrees(RepResult rep, Measure measure) {

@@ -1,5 +1,6 @@
 package shinline.cli.words;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -37,10 +38,13 @@ public final class Words {
   /**
    * What is said of one kind: the text of the key {@code type.constant.aspect}, each in lower case
    * with hyphens, for example {@code flag-kind.heel-rise.name}. The bundle has the aspect for every
-   * constant of the type.
+   * constant of the type; a text need not use all arguments.
    */
   public static String of(Enum<?> kind, String aspect, Object... arguments) {
-    return say(key(kind, aspect), arguments);
+    String key = key(kind, aspect);
+    Phrase phrase = Phrase.parse(key, text(key));
+    int places = Math.min(phrase.places(), arguments.length);
+    return phrase.fill(Arrays.copyOf(arguments, places));
   }
 
   /** The lines of a text that has several, without their ends. */
