@@ -18,28 +18,30 @@ public record FlagCaption(String title, String limit) {
   public static FlagCaption of(Flag flag, Units units) {
     String value = amount(flag.value(), flag.unit(), units);
     String limit = amount(flag.limit(), flag.unit(), units);
-    return flag.kind() == FlagKind.SHIN_OFF_TARGET
-        ? shin(flag, value, limit, units)
+    boolean tooMuch = flag.value() > flag.limit();
+    return flag.kind() == FlagKind.SHIN_OFF_TARGET && flag.unit() == MeasureUnit.CENTIMETRES
+        ? knee(flag, units)
         : new FlagCaption(
             Words.of(flag.kind(), "caption", value),
-            Words.of(flag.kind(), "caption-limit", limit, value));
+            Words.of(
+                flag.kind(),
+                "caption-limit",
+                limit,
+                value,
+                Words.say(tooMuch ? "range.at-most" : "range.at-least", limit)));
   }
 
-  /** A shin's number is a place, not an excess, so the words have to say which way. */
-  private static FlagCaption shin(Flag flag, String value, String limit, Units units) {
-    boolean tooFar = flag.value() > flag.limit();
-    if (flag.unit() != MeasureUnit.CENTIMETRES) {
-      return new FlagCaption(
-          Words.say("caption.shin", value),
-          Words.say(tooFar ? "range.at-most" : "range.at-least", limit));
-    }
+  /** A knee's number is a place, not an excess, so the words have to say which way. */
+  private static FlagCaption knee(Flag flag, Units units) {
     String place = amount(Math.abs(flag.value()), flag.unit(), units);
     String bound = amount(Math.abs(flag.limit()), flag.unit(), units);
     boolean behind = flag.limit() < 0;
-    String least = Words.say(tooFar == behind ? "range.at-least" : "range.at-most", bound);
+    String range =
+        Words.say(
+            (flag.value() > flag.limit()) == behind ? "range.at-least" : "range.at-most", bound);
     return new FlagCaption(
         Words.say(flag.value() < 0 ? "caption.knee.behind" : "caption.knee.past", place),
-        Words.say(behind ? "caption.knee.limit-behind" : "caption.knee.limit-past", least));
+        Words.say(behind ? "caption.knee.limit-behind" : "caption.knee.limit-past", range));
   }
 
   static String amount(double value, MeasureUnit unit, Units units) {
