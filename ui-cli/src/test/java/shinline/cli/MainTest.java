@@ -88,10 +88,10 @@ class MainTest {
             "over-toe");
     assertThat(code).isZero();
     CheckOptions options = asked.get(0);
-    assertThat(options.analysis().athleteHeightM()).contains(1.778);
-    assertThat(options.analysis().benchHeightM()).contains(0.43);
-    assertThat(options.analysis().givenRollDeg()).contains(-1.5);
-    assertThat(options.analysis().target()).isEqualTo(Target.preset(ShinPreset.OVER_TOE));
+    assertThat(options.request().scale().athleteHeightM()).contains(1.778);
+    assertThat(options.request().scale().benchHeightM()).contains(0.43);
+    assertThat(options.request().overrides().rollDeg()).contains(-1.5);
+    assertThat(options.request().target()).isEqualTo(Target.preset(ShinPreset.OVER_TOE));
     assertThat(options.captureFps()).hasValue(240);
     assertThat(options.model()).isEqualTo(ModelChoice.HEAVY);
     assertThat(err.toString()).isEmpty();

@@ -33,21 +33,19 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
 
   private static final double TALLEST_CM = 215;
 
-  static Scale of(AnalysisOptions options, Body body) {
+  static Scale of(SetRequest.KnownLengths known, Optional<ClipObservations.Disc> seen, Body body) {
     double staturePx = body.scale().staturePx();
     Optional<Scale> height =
-        options
+        known
             .athleteHeightM()
             .map(m -> new Scale(100 * m / staturePx, ScaleSource.HEIGHT, HEIGHT_SHARE));
     Optional<Scale> disc =
-        options
-            .disc()
-            .map(
-                d ->
-                    new Scale(
-                        100 * d.diameterM() / d.diameterPx(),
-                        ScaleSource.DISC,
-                        Math.hypot(DISC_SHARE, d.share())));
+        seen.map(
+            d ->
+                new Scale(
+                    100 * d.diameterM() / d.diameterPx(),
+                    ScaleSource.DISC,
+                    Math.hypot(DISC_SHARE, d.share())));
     if (disc.isPresent()) {
       return height.isPresent()
           ? disc.get().against(height.get())
@@ -57,9 +55,9 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
       return height.get();
     }
     OptionalDouble bench = body.benchRise();
-    if (options.benchHeightM().isPresent() && bench.isPresent()) {
+    if (known.benchHeightM().isPresent() && bench.isPresent()) {
       return new Scale(
-          100 * options.benchHeightM().get() / bench.getAsDouble(), ScaleSource.BENCH, BENCH_SHARE);
+          100 * known.benchHeightM().get() / bench.getAsDouble(), ScaleSource.BENCH, BENCH_SHARE);
     }
     return new Scale(Optional.empty(), ScaleSource.NONE, 0, Optional.empty());
   }

@@ -43,14 +43,16 @@ public final class SetAnalysis {
   public record Landmarks(CleanTrack track, ViewGeometry view) {}
 
   /** What the correction would be given; empty when the legs cannot be told apart. */
-  public static Optional<Landmarks> landmarks(RawTrack raw, AnalysisOptions options) {
+  public static Optional<Landmarks> landmarks(
+      RawTrack raw, SetRequest request, ClipObservations seen) {
     double yawDeg = SideView.yawDeg(raw);
     return raw.poses().size() < LEAST_POSES
         ? Optional.empty()
         : new LegIdentity(LegIdentityParameters.DEFAULT)
             .resolve(raw)
             .fold(
-                resolved -> Optional.of(landmarks(resolved.track(), Vertical.of(options), yawDeg)),
+                resolved ->
+                    Optional.of(landmarks(resolved.track(), Vertical.of(request, seen), yawDeg)),
                 unresolved -> Optional.empty());
   }
 
@@ -61,12 +63,13 @@ public final class SetAnalysis {
   }
 
   /** Measures and judges the set a track shows. */
-  public static AnalysisOutcome of(RawTrack raw, AnalysisOptions options) {
-    return of(raw, options, CorrectionTable.DEFAULT);
+  public static AnalysisOutcome of(RawTrack raw, SetRequest request, ClipObservations seen) {
+    return of(raw, request, seen, CorrectionTable.DEFAULT);
   }
 
   /** The same with other offsets, to try a fit on clips it has not seen. */
-  public static AnalysisOutcome of(RawTrack raw, AnalysisOptions options, CorrectionTable offsets) {
+  public static AnalysisOutcome of(
+      RawTrack raw, SetRequest request, ClipObservations seen, CorrectionTable offsets) {
     if (raw.poses().isEmpty()) {
       return not(Kind.NOBODY, "nobody was found in the clip", FILM);
     }
@@ -93,7 +96,7 @@ public final class SetAnalysis {
     return new LegIdentity(LegIdentityParameters.DEFAULT)
         .resolve(raw)
         .fold(
-            resolved -> measure(resolved.track(), yawDeg, options, offsets),
+            resolved -> measure(resolved.track(), yawDeg, request, seen, offsets),
             unresolved ->
                 not(
                     Kind.LEGS_UNRESOLVED,
@@ -102,8 +105,12 @@ public final class SetAnalysis {
   }
 
   private static AnalysisOutcome measure(
-      LegTrack legs, double yawDeg, AnalysisOptions options, CorrectionTable offsets) {
-    Vertical vertical = Vertical.of(options);
+      LegTrack legs,
+      double yawDeg,
+      SetRequest request,
+      ClipObservations seen,
+      CorrectionTable offsets) {
+    Vertical vertical = Vertical.of(request, seen);
     Landmarks landmarks = landmarks(legs, vertical, yawDeg);
     ViewGeometry view = landmarks.view();
     CleanTrack corrected =
@@ -124,10 +131,10 @@ public final class SetAnalysis {
       return not(
           Kind.NO_REP, "no rep was found: " + why, "film the whole set, from standing to standing");
     }
-    Scale scale = Scale.of(options, body);
-    CameraSway sway = CameraSway.of(options.hold(), body);
+    Scale scale = Scale.of(request.scale(), seen.disc(), body);
+    CameraSway sway = CameraSway.of(seen.hold(), body);
     return new AnalysisOutcome.Measured(
-        new SetMeasuring(legs, body, scale, vertical, view, sway, options, reps).result());
+        new SetMeasuring(legs, body, scale, vertical, view, sway, request, seen, reps).result());
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */

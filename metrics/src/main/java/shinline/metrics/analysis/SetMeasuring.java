@@ -46,7 +46,8 @@ final class SetMeasuring {
   /** Off a true side view, degrees; 0 when that cannot be told from one. */
   private final double yawDeg;
 
-  private final AnalysisOptions options;
+  private final SetRequest request;
+  private final ClipObservations seen;
   private final List<Rep> reps;
 
   SetMeasuring(
@@ -56,7 +57,8 @@ final class SetMeasuring {
       Vertical vertical,
       ViewGeometry view,
       CameraSway sway,
-      AnalysisOptions options,
+      SetRequest request,
+      ClipObservations seen,
       List<Rep> reps) {
     this.legs = legs;
     this.body = body;
@@ -65,13 +67,14 @@ final class SetMeasuring {
     this.view = view;
     this.sway = sway;
     yawDeg = view.yaw().degrees();
-    this.options = options;
+    this.request = request;
+    this.seen = seen;
     this.reps = reps;
   }
 
   SetResult result() {
-    Target target = options.target();
-    boolean coarse = options.grade() == AnalysisOptions.PoseGrade.COARSE;
+    Target target = request.target();
+    boolean coarse = seen.grade() == ClipObservations.PoseGrade.COARSE;
     RepMeasuring measuring =
         new RepMeasuring(
             body,
@@ -235,13 +238,13 @@ final class SetMeasuring {
         yawDeg > 0 ? Optional.of(yawDeg) : Optional.empty(),
         scale.cmPerPx(),
         scale.source(),
-        options.hold(),
+        seen.hold(),
         warnings);
   }
 
   /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
   private List<TrunkOutline> squareOn() {
-    return yawDeg > 0 ? List.of() : options.outlines();
+    return yawDeg > 0 ? List.of() : seen.outlines();
   }
 
   /** No flag must not pass for a good back where nobody could see it. */

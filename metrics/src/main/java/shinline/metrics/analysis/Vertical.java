@@ -1,5 +1,6 @@
 package shinline.metrics.analysis;
 
+import java.util.Optional;
 import shinline.metrics.geometry.Angle;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.interval.IntervalModel;
@@ -16,12 +17,12 @@ record Vertical(double rollDeg, double sigmaDeg, RollSource source) {
   /** A coach who states the roll has read it off a level: half a degree either way. */
   private static final double GIVEN_SIGMA_DEG = 0.25;
 
-  static Vertical of(AnalysisOptions options) {
-    if (options.givenRollDeg().isPresent()) {
-      return new Vertical(options.givenRollDeg().get(), GIVEN_SIGMA_DEG, RollSource.GIVEN);
+  static Vertical of(SetRequest request, ClipObservations seen) {
+    Optional<Double> given = request.overrides().rollDeg();
+    if (given.isPresent()) {
+      return new Vertical(given.get(), GIVEN_SIGMA_DEG, RollSource.GIVEN);
     }
-    return options
-        .backgroundRoll()
+    return seen.roll()
         .map(r -> new Vertical(r.rollDeg(), r.plusMinusDeg() / 1.96, RollSource.BACKGROUND))
         .orElse(new Vertical(0, IntervalModel.DEFAULT.unknownRollDeg(), RollSource.NONE));
   }

@@ -12,7 +12,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -22,7 +21,6 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
-import shinline.metrics.target.Target;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
@@ -65,16 +63,11 @@ class FilmedTrackTest {
 
   @BeforeAll
   void measure() throws IOException {
-    AnalysisOptions options =
-        new AnalysisOptions(
-            Optional.of(1.6381),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Target.none());
     set =
-        SetAnalysis.of(track("floor-heel.track.csv", 960, 540), options)
+        SetAnalysis.of(
+                track("floor-heel.track.csv", 960, 540),
+                SetRequest.plain().withAthleteHeightM(1.6381),
+                ClipObservations.none())
             .fold(
                 AnalysisOutcome.Measured::set,
                 not -> {

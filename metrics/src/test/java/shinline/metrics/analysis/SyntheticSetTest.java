@@ -59,32 +59,28 @@ class SyntheticSetTest {
       SplitSquat.of(
           RepPlan.clean(), RepPlan.clean().bottom(20, 9, 11), RepPlan.clean().tempo(3, 2, 0.9));
 
-  private static AnalysisOptions options(Target target, Optional<Double> rollDeg) {
-    return new AnalysisOptions(
-        Optional.of(STATURE_CM / 100),
-        Optional.empty(),
-        Optional.empty(),
-        rollDeg,
-        Optional.empty(),
-        target);
+  private static SetRequest request(Target target) {
+    return SetRequest.of(target).withAthleteHeightM(STATURE_CM / 100);
   }
 
-  private static AnalysisOptions seen(List<TrunkOutline> outlines) {
-    return options(Target.none(), Optional.empty())
-        .seen(
-            Optional.empty(),
-            CameraHold.STILL,
-            Optional.empty(),
-            AnalysisOptions.PoseGrade.FINE,
-            outlines);
+  private static ClipObservations seen(List<TrunkOutline> outlines) {
+    return ClipObservations.none().withOutlines(outlines);
   }
 
   private static SetResult measured(RawTrack track) {
-    return measured(track, options(Target.none(), Optional.empty()));
+    return measured(track, ClipObservations.none());
   }
 
-  private static SetResult measured(RawTrack track, AnalysisOptions options) {
-    return SetAnalysis.of(track, options)
+  private static SetResult measured(RawTrack track, ClipObservations seen) {
+    return measured(track, request(Target.none()), seen);
+  }
+
+  private static SetResult measured(RawTrack track, SetRequest request) {
+    return measured(track, request, ClipObservations.none());
+  }
+
+  private static SetResult measured(RawTrack track, SetRequest request, ClipObservations seen) {
+    return SetAnalysis.of(track, request, seen)
         .fold(
             AnalysisOutcome.Measured::set,
             not -> {
@@ -93,7 +89,7 @@ class SyntheticSetTest {
   }
 
   private static AnalysisOutcome.Kind refused(RawTrack track) {
-    return SetAnalysis.of(track, options(Target.none(), Optional.empty()))
+    return SetAnalysis.of(track, request(Target.none()), ClipObservations.none())
         .fold(
             set -> {
               throw new AssertionError("measured " + set.set().reps().size() + " reps");
@@ -279,7 +275,7 @@ class SyntheticSetTest {
   void aStatedRollIsTakenOut(Side facing, boolean near) {
     for (double roll : new double[] {4, -3}) {
       RawTrack leaning = film(THREE, facing, near).rolled(roll).track();
-      SetResult put = measured(leaning, options(Target.none(), Optional.of(roll)));
+      SetResult put = measured(leaning, request(Target.none()).withRollDeg(roll));
       assertTrue(put, THREE, CLEAN_DEG, CLEAN_CM, CLEAN_S);
       // Left alone, roll adds one to one: + when the picture leans the way the athlete faces.
       SetResult left = measured(leaning);
@@ -314,7 +310,7 @@ class SyntheticSetTest {
   @Test
   void offTheSideTheBackIsNotJudged() {
     SplitSquat motion = SplitSquat.of(RepPlan.clean(), RepPlan.clean().with(FlagKind.BACK_ROUNDS));
-    AnalysisOptions seen = seen(BackMaker.of(motion, Side.RIGHT));
+    ClipObservations seen = seen(BackMaker.of(motion, Side.RIGHT));
     SetResult square = measured(TrackMaker.film(motion).track(), seen);
     SetResult off = measured(TrackMaker.film(motion).shouldersApart(0.1).track(), seen);
     assertThat(kinds(square.reps().get(1))).containsExactly(FlagKind.BACK_ROUNDS);
@@ -374,8 +370,8 @@ class SyntheticSetTest {
             clean.with(FlagKind.HEEL_RISE),
             clean.with(FlagKind.SHALLOW));
     RawTrack track = film(motion, Side.RIGHT, seed != 2).noise(1, seed).track();
-    SetResult here = measured(track, options(target, Optional.empty()));
-    SetResult there = measured(TrackMaker.mirrored(track), options(target, Optional.empty()));
+    SetResult here = measured(track, request(target));
+    SetResult there = measured(TrackMaker.mirrored(track), request(target));
     assertThat(there.setUp().facing()).isEqualTo(here.setUp().facing().other());
     assertThat(there.setUp().frontLeg()).isEqualTo(here.setUp().frontLeg().other());
     assertThat(there.reps()).hasSize(here.reps().size());
@@ -420,7 +416,7 @@ class SyntheticSetTest {
 
   @Test
   void withoutAScaleThereAreNoCentimetres() {
-    RepResult rep = measured(TrackMaker.film(THREE).track(), AnalysisOptions.plain()).reps().get(0);
+    RepResult rep = measured(TrackMaker.film(THREE).track(), SetRequest.plain()).reps().get(0);
     for (Measure measure : Measure.values()) {
       assertThat(rep.at(measure).measured().isPresent())
           .as(measure.name())
@@ -472,15 +468,7 @@ class SyntheticSetTest {
   }
 
   private static SetResult held(RawTrack track, CameraHold hold) {
-    return measured(
-        track,
-        options(Target.none(), Optional.empty())
-            .seen(
-                Optional.empty(),
-                hold,
-                Optional.empty(),
-                AnalysisOptions.PoseGrade.FINE,
-                List.of()));
+    return measured(track, ClipObservations.none().withHold(hold));
   }
 
   private static double plusMinus(Reading reading) {
@@ -522,21 +510,12 @@ class SyntheticSetTest {
     RawTrack track = TrackMaker.film(THREE).track();
     double cmPerPx = measured(track).setUp().cmPerPx().orElseThrow();
     double discPx = 45 / cmPerPx * tooLarge;
-    AnalysisOptions options =
-        new AnalysisOptions(
-                heightM,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Target.none())
-            .seen(
-                Optional.empty(),
-                CameraHold.STILL,
-                Optional.of(new AnalysisOptions.Disc(0.45, discPx, share)),
-                AnalysisOptions.PoseGrade.FINE,
-                List.of());
-    return measured(track, options);
+    SetRequest plain = SetRequest.plain();
+    return measured(
+        track,
+        heightM.map(plain::withAthleteHeightM).orElse(plain),
+        ClipObservations.none()
+            .withDisc(Optional.of(new ClipObservations.Disc(0.45, discPx, share))));
   }
 
   @Test

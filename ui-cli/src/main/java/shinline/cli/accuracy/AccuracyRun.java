@@ -16,7 +16,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.outcome.Progress;
-import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.SetUp;
 
 /**
@@ -106,20 +106,14 @@ public final class AccuracyRun {
   }
 
   private ClipReport check(Path clip, Truth truth) {
-    AnalysisOptions plain = AnalysisOptions.plain();
-    AnalysisOptions analysis =
-        new AnalysisOptions(
-            height == Height.FROM_TRUTH ? Optional.of(truth.athleteHeightM()) : Optional.empty(),
-            plain.benchHeightM(),
-            plain.disc(),
-            plain.givenRollDeg(),
-            plain.backgroundRoll(),
-            plain.target());
+    SetRequest plain = SetRequest.plain();
+    SetRequest request =
+        height == Height.FROM_TRUTH ? plain.withAthleteHeightM(truth.athleteHeightM()) : plain;
     Progress progress = surroundings.progress(String.valueOf(clip.getFileName()));
     try {
       return checker.check(
           clip,
-          new CheckOptions(analysis, model, java.util.OptionalDouble.empty(), Optional.empty()),
+          new CheckOptions(request, model, java.util.OptionalDouble.empty(), Optional.empty()),
           progress);
     } finally {
       progress.end();

@@ -38,7 +38,7 @@ final class CrossValidation {
   void add(ClipScore shipped, Footage footage) {
     Truth truth = shipped.truth();
     Optional<SetAnalysis.Landmarks> found =
-        SetAnalysis.landmarks(footage.track(), footage.options());
+        SetAnalysis.landmarks(footage.track(), footage.request(), footage.seen());
     if (found.isEmpty()) {
       return;
     }
@@ -117,7 +117,11 @@ final class CrossValidation {
           .apply(item)
           .map(
               table ->
-                  SetAnalysis.of(item.footage().track(), item.footage().options(), table)
+                  SetAnalysis.of(
+                          item.footage().track(),
+                          item.footage().request(),
+                          item.footage().seen(),
+                          table)
                       .fold(
                           measured -> ClipScore.of(item.truth(), measured.set()),
                           not -> ClipScore.nothing(item.truth(), not.reason())))

@@ -2,20 +2,17 @@ package shinline.cli.check;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.SetRequest;
 import shinline.vision.observation.DiscWanted;
 
 /**
  * What the coach asked for.
  *
- * @param analysis scale, vertical and target
+ * @param request what is asked of the set
  * @param model which pose model looks at the frames
  * @param captureFps frames a second at which a slow-motion clip was filmed; empty when the file's
  *     own times are the true ones
  * @param disc a disc of known size to look for in the picture
  */
 public record CheckOptions(
-    AnalysisOptions analysis,
-    ModelChoice model,
-    OptionalDouble captureFps,
-    Optional<DiscWanted> disc) {}
+    SetRequest request, ModelChoice model, OptionalDouble captureFps, Optional<DiscWanted> disc) {}

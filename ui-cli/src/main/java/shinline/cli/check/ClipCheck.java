@@ -14,12 +14,12 @@ import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
-import shinline.metrics.analysis.AnalysisOptions;
-import shinline.metrics.analysis.AnalysisOptions.BackgroundRoll;
-import shinline.metrics.analysis.AnalysisOptions.Disc;
-import shinline.metrics.analysis.AnalysisOptions.PoseGrade;
+import shinline.metrics.analysis.ClipObservations;
+import shinline.metrics.analysis.ClipObservations.BackgroundRoll;
+import shinline.metrics.analysis.ClipObservations.Disc;
+import shinline.metrics.analysis.ClipObservations.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
-import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
@@ -29,8 +29,8 @@ import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
-import shinline.vision.clip.FrameChoice;
 import shinline.vision.clip.FrameSampling;
+import shinline.vision.clip.FrameTimes;
 import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
@@ -83,21 +83,15 @@ public final class ClipCheck implements ClipChecker {
   }
 
   private ClipReport check(Asked asked, ClipOptions how) {
-    FrameTimes times = new FrameTimes();
-    FrameSampling schedule = new FrameSampling(sampledFramesPerS(asked.options().model()));
-    FrameChoice looks =
-        stamp -> {
-          times.add(stamp.timeS());
-          return schedule.due(stamp.timeS());
-        };
+    FrameSampling sampling = new FrameSampling(sampledFramesPerS(asked.options().model()));
     OptionalInt missingTurns;
     try (ModelLoading loading = ModelLoading.begin(asked.side(), model(asked.options().model()))) {
-      ClipOpening opening = reader.open(asked.clip(), how, looks);
+      ClipOpening opening = reader.open(asked.clip(), how, sampling);
       if (opening instanceof ClipOpening.Refused refused) {
         return unreadable(asked.clip(), refused);
       }
       try (Clip open = ((ClipOpening.Opened) opening).clip()) {
-        Reading reading = new Reading(open, asked, how, times);
+        Reading reading = new Reading(open, asked, how);
         missingTurns = reading.look(loading.models());
         if (missingTurns.isEmpty()) {
           return reading.report();
@@ -120,24 +114,18 @@ public final class ClipCheck implements ClipChecker {
     private final ClipInfo info;
     private final TrackCrossing crossing;
 
-    /** Of all frames, those included that nobody looks at; whole once the clip has ended. */
-    private final FrameTimes times;
-
     private final List<String> warnings = new ArrayList<>();
-    private Optional<BackgroundRoll> roll = Optional.empty();
-    private List<TrunkOutline> outlines = List.of();
-    private Optional<Disc> disc = Optional.empty();
-    private CameraHold hold = CameraHold.STILL;
+    private ClipObservations seen;
     private CameraPath camera = CameraPath.still();
 
     private Optional<Errand<Optional<FileDigest>>> digest = Optional.empty();
 
-    Reading(Clip clip, Asked asked, ClipOptions how, FrameTimes times) {
+    Reading(Clip clip, Asked asked, ClipOptions how) {
       this.clip = clip;
       this.asked = asked;
       this.how = how;
-      this.times = times;
       info = clip.info();
+      seen = ClipObservations.none().withGrade(grade(asked.options().model()));
       crossing = new TrackCrossing(info.widthPx(), info.heightPx());
     }
 
@@ -185,14 +173,20 @@ public final class ClipCheck implements ClipChecker {
                   + " film with nobody else in view");
         }
         CameraObserver.Told told = watch.told();
-        hold = hold(told.hold());
         camera = told.path();
-        roll = room.roll(told.moves()).map(r -> new BackgroundRoll(r.rollDeg(), r.plusMinusDeg()));
-        disc =
-            discs.disc(told.moves()).map(d -> new Disc(d.diameterM(), d.diameterPx(), d.share()));
+        seen =
+            seen.withHold(hold(told.hold()))
+                .withRoll(
+                    room.roll(told.moves())
+                        .map(r -> new BackgroundRoll(r.rollDeg(), r.plusMinusDeg())))
+                .withDisc(
+                    discs
+                        .disc(told.moves())
+                        .map(d -> new Disc(d.diameterM(), d.diameterPx(), d.share())))
+                .withOutlines(
+                    OutlineCrossing.outlines(
+                        back.silhouettes(), camera, new PictureAxis(info.heightPx())));
         discs.whyNot().map(this::discWarning).ifPresent(warnings::add);
-        outlines =
-            OutlineCrossing.outlines(back.silhouettes(), camera, new PictureAxis(info.heightPx()));
       }
       return OptionalInt.empty();
     }
@@ -207,7 +201,7 @@ public final class ClipCheck implements ClipChecker {
 
     /** What the coach has to know when a wanted disc was not found. */
     private String discWarning(String reason) {
-      AnalysisOptions given = asked.options().analysis();
+      KnownLengths given = asked.options().request().scale();
       return "the disc was not found ("
           + reason
           + "): "
@@ -249,11 +243,13 @@ public final class ClipCheck implements ClipChecker {
       if (ending instanceof ClipEnding.Stopped stopped) {
         return new ClipReport.Unreadable(name, stopped.reason(), stopped.advice());
       }
+      // Of all frames, those included that nobody looked at.
+      FrameTimes times = clip.times();
       if (times.count() == 0) {
         return new ClipReport.Unreadable(
             name, "no picture in it can be decoded", "copy it again from the phone");
       }
-      if (hold == CameraHold.STEADIED) {
+      if (seen.hold() == CameraHold.STEADIED) {
         warnings.add(
             "the camera was hand-held: the picture was steadied against the background, and a phone"
                 + " on a stand is still better");
@@ -295,15 +291,13 @@ public final class ClipCheck implements ClipChecker {
               times.variable(),
               options.model().word());
       ClipReport.Footage footage =
-          new ClipReport.Footage(
-              crossing.track(camera),
-              asked.options().analysis().seen(roll, hold, disc, grade(options.model()), outlines));
-      return SetAnalysis.of(footage.track(), footage.options())
+          new ClipReport.Footage(crossing.track(camera), options.request(), seen);
+      return SetAnalysis.of(footage.track(), footage.request(), footage.seen())
           .fold(
               measured ->
                   new ClipReport.Measured(
                       facts, measured.set(), warnings, camera, Optional.of(footage)),
-              not -> new ClipReport.NotMeasured(facts, options.analysis().target(), not, warnings));
+              not -> new ClipReport.NotMeasured(facts, options.request().target(), not, warnings));
     }
   }
 

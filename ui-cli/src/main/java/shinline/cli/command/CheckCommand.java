@@ -42,7 +42,7 @@ import shinline.cli.text.Layout;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;
-import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.vision.observation.DiscWanted;
@@ -319,20 +319,23 @@ public final class CheckCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), Words.say("check.capture-fps-range", captureFps.toString()));
     }
-    AnalysisOptions analysis =
-        new AnalysisOptions(
-            Optional.ofNullable(height).map(Length::metres),
-            Optional.ofNullable(bench).map(Length::metres),
-            Optional.empty(),
-            Optional.ofNullable(roll),
-            Optional.empty(),
-            target == null ? Target.none() : target);
     return new CheckOptions(
-        analysis,
+        request(),
         model,
         captureFps(),
         Optional.ofNullable(disc)
             .map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))));
+  }
+
+  private SetRequest request() {
+    SetRequest request = SetRequest.of(target == null ? Target.none() : target);
+    if (height != null) {
+      request = request.withAthleteHeightM(height.metres());
+    }
+    if (bench != null) {
+      request = request.withBenchHeightM(bench.metres());
+    }
+    return roll == null ? request : request.withRollDeg(roll);
   }
 
   private void within(double metres, double min, double max, String option, String shown) {

@@ -3,8 +3,9 @@ package shinline.cli.outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.metrics.analysis.AnalysisOptions;
 import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.analysis.ClipObservations;
+import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.RawTrack;
@@ -36,8 +37,12 @@ public sealed interface ClipReport {
     }
   }
 
-  /** What the pose model saw, in the still view of the camera, and what was told beside it. */
-  record Footage(RawTrack track, AnalysisOptions options) {}
+  /**
+   * What a set is measured from.
+   *
+   * @param track what the pose model saw, in the still view of the camera
+   */
+  record Footage(RawTrack track, SetRequest request, ClipObservations seen) {}
 
   /** The clip was read, but no set could be measured in it. */
   record NotMeasured(

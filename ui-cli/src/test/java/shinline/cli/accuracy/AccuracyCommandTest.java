@@ -237,8 +237,8 @@ class AccuracyCommandTest {
     double height = TruthReader.read(folder.resolve("one.truth.json")).athleteHeightM();
     run("accuracy", folder.toString());
     run("accuracy", folder.toString(), "--no-height-from-truth", "--model", "full");
-    assertThat(asked.get(0).analysis().athleteHeightM()).contains(height);
-    assertThat(asked.get(1).analysis().athleteHeightM()).isEmpty();
+    assertThat(asked.get(0).request().scale().athleteHeightM()).contains(height);
+    assertThat(asked.get(1).request().scale().athleteHeightM()).isEmpty();
     assertThat(asked.get(1).model().word()).isEqualTo("full");
   }
 

@@ -13,11 +13,10 @@ import org.junit.jupiter.api.Test;
 import shinline.cli.check.ShakenReader.Holder;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
-import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetUp.CameraHold;
-import shinline.metrics.target.Target;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
@@ -36,13 +35,7 @@ class HandHeldTest {
 
   private static final CheckOptions OPTIONS =
       new CheckOptions(
-          new AnalysisOptions(
-              Optional.of(1.8),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Target.none()),
+          SetRequest.plain().withAthleteHeightM(1.8),
           ModelChoice.FULL,
           OptionalDouble.empty(),
           Optional.empty());

@@ -15,6 +15,7 @@ import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
+import shinline.vision.clip.FrameTimes;
 import shinline.vision.scene.Similarity;
 
 /**
@@ -112,6 +113,11 @@ final class ShakenReader implements ClipReader {
     @Override
     public ClipEnding ending() {
       return inner.ending();
+    }
+
+    @Override
+    public FrameTimes times() {
+      return inner.times();
     }
 
     @Override

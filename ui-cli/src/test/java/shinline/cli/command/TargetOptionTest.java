@@ -39,7 +39,7 @@ class TargetOptionTest {
         new Main(
             surroundings,
             (clip, options, progress) -> {
-              asked.add(options.analysis().target());
+              asked.add(options.request().target());
               return new ClipReport.Unreadable("clip.mp4", "none", "none");
             });
     return main.run("check", "clip.mp4", "--target", target);

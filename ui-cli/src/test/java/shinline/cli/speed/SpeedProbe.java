@@ -24,8 +24,9 @@ import shinline.cli.report.ReportPage;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.cli.text.Units;
-import shinline.metrics.analysis.AnalysisOptions;
+import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.SetAnalysis;
+import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.vision.clip.Clip;
@@ -142,7 +143,8 @@ final class SpeedProbe {
       }
       tell("poseS", poseS);
       double analysis = threadS();
-      SetAnalysis.of(crossing.track(CameraPath.still()), options().analysis());
+      SetAnalysis.of(
+          crossing.track(CameraPath.still()), options().request(), ClipObservations.none());
       tell("analysisS", threadS() - analysis);
     }
     ClipReport report = new ClipCheck().check(file, options(), Progress.silent());
@@ -157,15 +159,9 @@ final class SpeedProbe {
   }
 
   private static CheckOptions options() {
-    AnalysisOptions analysis =
-        new AnalysisOptions(
-            Optional.of(HEIGHT_M),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Target.preset(ShinPreset.OVER_TOE));
-    return new CheckOptions(analysis, ModelChoice.HEAVY, OptionalDouble.empty(), Optional.empty());
+    SetRequest request =
+        SetRequest.of(Target.preset(ShinPreset.OVER_TOE)).withAthleteHeightM(HEIGHT_M);
+    return new CheckOptions(request, ModelChoice.HEAVY, OptionalDouble.empty(), Optional.empty());
   }
 
   private static int read(Path file, FrameChoice choice) {

@@ -39,6 +39,15 @@ public interface Clip extends AutoCloseable {
   ClipEnding ending();
 
   /**
+   * The times of all pictures that the reading came upon, handed out or not. A reader that leapt
+   * from one known picture to the next came upon those alone; one that was called off tells of
+   * none.
+   *
+   * @throws IllegalStateException while pictures are left
+   */
+  FrameTimes times();
+
+  /**
    * Frees the file and the buffers; the last frame's picture is gone. May be called early, twice.
    */
   @Override

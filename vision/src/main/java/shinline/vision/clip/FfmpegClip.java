@@ -96,6 +96,12 @@ final class FfmpegClip implements Clip {
   }
 
   @Override
+  public FrameTimes times() {
+    ending();
+    return path.times();
+  }
+
+  @Override
   public void close() {
     if (!closed) {
       closed = true;

@@ -11,10 +11,7 @@ public interface FrameChoice {
   /** Every picture. */
   FrameChoice ALL = stamp -> true;
 
-  /**
-   * Asked once for every picture, in their order, on whichever thread decodes; whatever the choice
-   * keeps may be read by the caller once the clip has ended or is closed.
-   */
+  /** Asked once for every picture, in their order, on whichever thread decodes. */
   boolean wants(FrameStamp stamp);
 
   /**

@@ -5,7 +5,7 @@ package shinline.vision.clip;
  * so some fifteen looks a second tell all there is, and the better, slower model can be used at the
  * speed of the worse one looking at every frame (docs/decisions, measured on clips with truth).
  */
-public final class FrameSampling {
+public final class FrameSampling implements FrameChoice {
   private final double everyS;
   private double dueS;
   private double lastS = Double.NEGATIVE_INFINITY;
@@ -18,8 +18,9 @@ public final class FrameSampling {
     everyS = 1 / sampledFramesPerS;
   }
 
-  /** Whether to look at the frame of this time; called once for every frame, in order. */
-  public boolean due(double timeS) {
+  @Override
+  public boolean wants(FrameStamp stamp) {
+    double timeS = stamp.timeS();
     double stepS = Double.isInfinite(lastS) ? 0 : timeS - lastS;
     lastS = timeS;
     // A quarter of a frame early is on time: frame times do not meet the schedule exactly.

@@ -17,6 +17,7 @@ final class LeapingPath implements PicturePath {
   private final double secondsPerTick;
   private final long firstTick;
   private final Deque<FrameStamp> left;
+  private final FrameTimes times = new FrameTimes();
   private Optional<PicturePath> instead = Optional.empty();
 
   /**
@@ -45,8 +46,9 @@ final class LeapingPath implements PicturePath {
     }
     long tick = tick(left.peek());
     if (decoder.leap(tick)) {
-      return Optional.of(
-          new FrameStamp(left.remove().index(), (tick - firstTick) * secondsPerTick));
+      double timeS = (tick - firstTick) * secondsPerTick;
+      times.add(timeS);
+      return Optional.of(new FrameStamp(left.remove().index(), timeS));
     }
     if (!decoder.restart()) {
       return Optional.empty();
@@ -54,5 +56,10 @@ final class LeapingPath implements PicturePath {
     PicturePath walk = new WalkingPath(decoder, secondsPerTick, new KnownFrames(left, 0));
     instead = Optional.of(walk);
     return walk.next();
+  }
+
+  @Override
+  public FrameTimes times() {
+    return instead.map(PicturePath::times).orElse(times);
   }
 }

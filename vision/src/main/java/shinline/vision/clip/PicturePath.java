@@ -11,4 +11,7 @@ interface PicturePath {
    * @return its stamp, or empty when there is none left
    */
   Optional<FrameStamp> next();
+
+  /** Of the pictures come upon so far, wanted or not. */
+  FrameTimes times();
 }

@@ -31,7 +31,7 @@ final class ReadAheadClip implements Clip {
   private final List<Mat> buffers = new ArrayList<>();
   private final Thread thread;
   private @Nullable Mat lent;
-  private @Nullable ClipEnding ending;
+  private @Nullable Last last;
   private int framesRead;
   private boolean closed;
 
@@ -60,23 +60,26 @@ final class ReadAheadClip implements Clip {
         Mat buffer = empty.take();
         Optional<Frame> frame = inner.nextInto(buffer);
         if (frame.isEmpty()) {
-          filled.add(new Last(inner.ending()));
+          filled.add(new Last(inner.ending(), inner.times()));
           return;
         }
         filled.add(new Picture(frame.get()));
         decoded++;
       }
     } catch (InterruptedException e) {
-      filled.add(new Last(stopped(decoded, "reading was called off")));
+      filled.add(stopped(decoded, "reading was called off"));
     } catch (RuntimeException | Error e) {
-      filled.add(
-          new Last(stopped(decoded, "reading stopped at an error inside the video library")));
+      filled.add(stopped(decoded, "reading stopped at an error inside the video library"));
     }
   }
 
-  private static ClipEnding stopped(int framesRead, String reason) {
-    return new ClipEnding.Stopped(
-        framesRead, reason, "try again; if it happens again, copy the clip again from the phone");
+  private static Last stopped(int framesRead, String reason) {
+    return new Last(
+        new ClipEnding.Stopped(
+            framesRead,
+            reason,
+            "try again; if it happens again, copy the clip again from the phone"),
+        new FrameTimes());
   }
 
   @Override
@@ -104,7 +107,7 @@ final class ReadAheadClip implements Clip {
     if (closed) {
       throw new IllegalStateException("the clip is closed");
     }
-    if (ending != null) {
+    if (last != null) {
       return Optional.empty();
     }
     if (lent != null) {
@@ -118,20 +121,29 @@ final class ReadAheadClip implements Clip {
         framesRead++;
         return Optional.of(picture.frame());
       }
-      ending = ((Last) delivery).ending();
+      last = (Last) delivery;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      ending = stopped(framesRead, "reading was called off");
+      last = stopped(framesRead, "reading was called off");
     }
     return Optional.empty();
   }
 
   @Override
   public ClipEnding ending() {
-    if (ending == null) {
+    return last().ending();
+  }
+
+  @Override
+  public FrameTimes times() {
+    return last().times();
+  }
+
+  private Last last() {
+    if (last == null) {
       throw new IllegalStateException("the clip has not been read to its end");
     }
-    return ending;
+    return last;
   }
 
   @Override
@@ -163,5 +175,5 @@ final class ReadAheadClip implements Clip {
 
   private record Picture(Frame frame) implements Delivery {}
 
-  private record Last(ClipEnding ending) implements Delivery {}
+  private record Last(ClipEnding ending, FrameTimes times) implements Delivery {}
 }

@@ -8,6 +8,7 @@ final class WalkingPath implements PicturePath {
   private final double secondsPerTick;
   private final FrameChoice choice;
   private final long firstTick;
+  private final FrameTimes times = new FrameTimes();
   private int index;
 
   /**
@@ -25,10 +26,16 @@ final class WalkingPath implements PicturePath {
     while (index == 0 || decoder.advance()) {
       FrameStamp stamp = new FrameStamp(index, (decoder.tick() - firstTick) * secondsPerTick);
       index++;
+      times.add(stamp.timeS());
       if (choice.wants(stamp)) {
         return Optional.of(stamp);
       }
     }
     return Optional.empty();
+  }
+
+  @Override
+  public FrameTimes times() {
+    return times;
   }
 }

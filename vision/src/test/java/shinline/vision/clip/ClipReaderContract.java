@@ -425,6 +425,8 @@ abstract class ClipReaderContract {
       }
       // Passed over is not lost: the film was read to its end.
       assertThat(clip.ending()).isEqualTo(new ClipEnding.Complete(20));
+      assertThat(clip.times().count()).isEqualTo(20);
+      assertThat(clip.times().medianFps()).isCloseTo(30, within(30 * 30 * ONE_TICK.value));
     }
     assertThat(seen).containsExactly(0, 3, 4, 18);
     assertThat(asked)

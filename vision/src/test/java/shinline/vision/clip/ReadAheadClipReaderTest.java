@@ -71,6 +71,11 @@ final class ReadAheadClipReaderTest extends ClipReaderContract {
     }
 
     @Override
+    public FrameTimes times() {
+      throw new IllegalStateException();
+    }
+
+    @Override
     public void close() {}
   }
 }

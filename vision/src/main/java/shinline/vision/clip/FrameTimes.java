@@ -1,9 +1,9 @@
-package shinline.cli.check;
+package shinline.vision.clip;
 
 import java.util.Arrays;
 
 /** The times of a clip's frames, and what they say of its frame rate. */
-final class FrameTimes {
+public final class FrameTimes {
   /** Spread of the intervals, in parts of their median, from which a rate counts as variable. */
   private static final double VARIABLE_SPREAD = 0.2;
 
@@ -20,21 +20,21 @@ final class FrameTimes {
     times[count++] = timeS;
   }
 
-  int count() {
+  public int count() {
     return count;
   }
 
   /** From the first frame to the end of the last, which is taken to last as long as most do. */
-  double durationS() {
+  public double durationS() {
     return count == 0 ? 0 : times[count - 1] - times[0] + medianIntervalS();
   }
 
   /** 0 for fewer than two frames. */
-  double medianFps() {
+  public double medianFps() {
     return count < 2 ? 0 : 1 / medianIntervalS();
   }
 
-  boolean variable() {
+  public boolean variable() {
     if (count < 3) {
       return false;
     }

@@ -1,4 +1,4 @@
-package shinline.cli.check;
+package shinline.vision.clip;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,0 +1,71 @@
+package shinline.metrics.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.result.SetUp.CameraHold;
+
+/**
+ * What the clip and the pose model tell beside the track.
+ *
+ * @param grade how good the pose model's points are
+ * @param hold how the camera was held; the track is steadied already when it moved
+ * @param roll turn of the camera found from the background's straight lines
+ * @param disc a disc of known size seen beside the athlete
+ * @param outlines the trunk's outline in some frames, in standing and at the bottoms
+ */
+public record ClipObservations(
+    PoseGrade grade,
+    CameraHold hold,
+    Optional<BackgroundRoll> roll,
+    Optional<Disc> disc,
+    List<TrunkOutline> outlines) {
+  public ClipObservations {
+    outlines = List.copyOf(outlines);
+  }
+
+  /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */
+  public enum PoseGrade {
+    FINE,
+    COARSE
+  }
+
+  /**
+   * @param diameterM true diameter, metres
+   * @param diameterPx seen diameter, pixels of the view measured in
+   * @param share standard deviation of the seen diameter, share of it
+   */
+  public record Disc(double diameterM, double diameterPx, double share) {}
+
+  /**
+   * @param rollDeg as {@link SetRequest.Overrides#rollDeg()}
+   * @param plusMinusDeg half width of its 95 % interval
+   */
+  public record BackgroundRoll(double rollDeg, double plusMinusDeg) {}
+
+  /** A camera that stood still before a room that tells nothing, and points of the fine grade. */
+  public static ClipObservations none() {
+    return new ClipObservations(
+        PoseGrade.FINE, CameraHold.STILL, Optional.empty(), Optional.empty(), List.of());
+  }
+
+  public ClipObservations withGrade(PoseGrade poseGrade) {
+    return new ClipObservations(poseGrade, hold, roll, disc, outlines);
+  }
+
+  public ClipObservations withHold(CameraHold cameraHold) {
+    return new ClipObservations(grade, cameraHold, roll, disc, outlines);
+  }
+
+  public ClipObservations withRoll(Optional<BackgroundRoll> seen) {
+    return new ClipObservations(grade, hold, seen, disc, outlines);
+  }
+
+  public ClipObservations withDisc(Optional<Disc> seen) {
+    return new ClipObservations(grade, hold, roll, seen, outlines);
+  }
+
+  public ClipObservations withOutlines(List<TrunkOutline> seen) {
+    return new ClipObservations(grade, hold, roll, disc, seen);
+  }
+}
