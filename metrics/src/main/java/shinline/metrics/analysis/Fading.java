@@ -1,9 +1,11 @@
 package shinline.metrics.analysis;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import shinline.metrics.fault.FlagKind;
+import shinline.metrics.fault.Form;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 
@@ -13,23 +15,6 @@ import shinline.metrics.result.SetResult;
  * the start of it.
  */
 final class Fading {
-  /** Faults that mean form is going, in the order in which they are named. */
-  private static final List<FlagKind> FADING =
-      List.of(
-          FlagKind.LEAN_GROWS,
-          FlagKind.HIPS_FIRST,
-          FlagKind.BACK_ROUNDS,
-          FlagKind.BACK_ARCHES,
-          FlagKind.HINGE_SHIFT,
-          FlagKind.SHALLOW,
-          FlagKind.DRIVE_SLOW,
-          FlagKind.LOWERING_RUSHED,
-          FlagKind.HOLD_SKIPPED,
-          FlagKind.HEEL_RISE,
-          FlagKind.FOREFOOT_RISE,
-          FlagKind.REAR_PUSH,
-          FlagKind.WOBBLE);
-
   private Fading() {}
 
   /** Empty when the last rep is clean, or no rep is. */
@@ -45,9 +30,13 @@ final class Fading {
     return first(rep).map(kind -> new SetResult.Fading(rep.rep(), kind.jsonName()));
   }
 
-  /** The fault of form that names a rep: the first of the list above that it shows. */
+  /**
+   * The fault of form that names a rep: that of the first part of form, in the catalogue's order.
+   */
   private static Optional<FlagKind> first(RepResult rep) {
-    List<FlagKind> kinds = rep.flags().stream().map(Flag::kind).toList();
-    return FADING.stream().filter(kinds::contains).findFirst();
+    return rep.flags().stream()
+        .map(Flag::kind)
+        .filter(kind -> kind.form() != Form.TARGET)
+        .min(Comparator.comparing(FlagKind::form).thenComparing(Comparator.naturalOrder()));
   }
 }

@@ -9,8 +9,11 @@ import java.util.Optional;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.back.BackReading;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.fault.Fault;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultLimits;
+import shinline.metrics.fault.FaultPicture;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.interval.IntervalModel;
@@ -22,9 +25,7 @@ import shinline.metrics.judgement.SetSentence;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
-import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
@@ -87,12 +88,13 @@ final class SetMeasuring {
     BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
     EvidenceReading reading = new EvidenceReading(body, reps, back);
     List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
-    List<List<FaultFinder.Fault>> faults =
+    List<List<Fault>> faults =
         new FaultFinder(
                 coarse ? FaultLimits.DEFAULT.coarser() : FaultLimits.DEFAULT,
                 target.tempo(),
                 target.margin().s())
             .find(evidence);
+    FaultTelling telling = new FaultTelling(scale.cmPerPx(), body.scale().staturePx());
     RepJudge judge = new RepJudge(target, JudgeParameters.standard());
     List<RepResult> results = new ArrayList<>();
     List<RepJudgement> judgements = new ArrayList<>();
@@ -104,7 +106,7 @@ final class SetMeasuring {
       RepJudgement judgement = judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
       judgements.add(judgement);
       List<Flag> flags = new ArrayList<>();
-      faults.get(k).forEach(f -> flags.add(flag(f)));
+      faults.get(k).forEach(f -> flags.add(telling.flag(f, frameAt(f.atS()))));
       offTarget(judgement, atBottom, rep, target).ifPresent(flags::add);
       results.add(
           new RepResult(
@@ -139,8 +141,7 @@ final class SetMeasuring {
     for (int k = 0; k < results.size(); k++) {
       RepResult result = results.get(k);
       boolean flagged =
-          result.flags().stream()
-              .anyMatch(f -> f.kind() == FlagKind.BACK_ROUNDS || f.kind() == FlagKind.BACK_ARCHES);
+          result.flags().stream().anyMatch(f -> f.kind().picture() == FaultPicture.BACK_OUTLINE);
       if (flagged) {
         back.at(reps.get(k)).ifPresent(change -> backs.put(result.rep(), change.line()));
       }
@@ -156,24 +157,6 @@ final class SetMeasuring {
   private double frameS() {
     double[] t = legs.timeS();
     return t.length < 2 ? 0.1 : (t[t.length - 1] - t[0]) / (t.length - 1);
-  }
-
-  private Flag flag(FaultFinder.Fault fault) {
-    double factor = 1;
-    MeasureUnit unit = fault.unit();
-    if (fault.shareOfStature()) {
-      // Without a scale a rise is told as a share of the athlete's own height.
-      factor = scale.cmPerPx().map(cm -> cm * body.scale().staturePx()).orElse(100.0);
-      unit = scale.cmPerPx().isPresent() ? MeasureUnit.CENTIMETRES : MeasureUnit.PERCENT;
-    }
-    return new Flag(
-        fault.kind(),
-        fault.atS(),
-        frameAt(fault.atS()),
-        fault.value() * factor,
-        fault.limit() * factor,
-        unit,
-        fault.confidence());
   }
 
   private Optional<Flag> offTarget(

@@ -1,5 +1,7 @@
 package shinline.metrics.result;
 
+import shinline.metrics.fault.FlagKind;
+
 /**
  * A fault at one instant of a rep.
  *

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.track.Side;
 
 /** Outlines of trunks whose shape is known. */

@@ -2,7 +2,7 @@ package shinline.metrics.synthetic;
 
 import java.util.EnumSet;
 import java.util.Set;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /**
  * One rep as it is to be moved. Angles as in docs/measures.md, degrees; lengths in seconds from

@@ -6,8 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.Measure;
 import shinline.metrics.track.BodyPoint;
 

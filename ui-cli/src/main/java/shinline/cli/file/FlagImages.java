@@ -1,7 +1,7 @@
 package shinline.cli.file;
 
 import java.util.Optional;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /** Names of the pictures that lie beside a result file. */
 @FunctionalInterface

@@ -3,8 +3,8 @@ package shinline.cli.picture;
 import java.util.Locale;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.MeasureUnit;
 
 /**
@@ -62,12 +62,5 @@ public record FlagCaption(String title, String limit) {
 
   static String length(double cm, Units units) {
     return String.format(Locale.ROOT, "%.1f %s", units.fromCm(cm), units.lengthSymbol());
-  }
-
-  /** Whether the fault is one of timing, which no line in a still picture can show. */
-  static boolean ofTiming(FlagKind kind) {
-    return kind == FlagKind.LOWERING_RUSHED
-        || kind == FlagKind.HOLD_SKIPPED
-        || kind == FlagKind.DRIVE_SLOW;
   }
 }

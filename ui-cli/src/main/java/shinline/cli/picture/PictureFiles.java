@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import shinline.cli.file.FlagImages;
 import shinline.cli.file.WholeFile;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /** The pictures of a result's faults as files: {@code NAME-rep2-heel-rise.jpg} beside it. */
 public final class PictureFiles {

@@ -1,7 +1,7 @@
 package shinline.cli.picture;
 
 import java.util.Optional;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /**
  * One drawn-on frame of a rep.

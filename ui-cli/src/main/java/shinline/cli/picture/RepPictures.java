@@ -2,7 +2,7 @@ package shinline.cli.picture;
 
 import java.util.List;
 import java.util.Optional;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /** The pictures of one set, ready to be embedded in a page. */
 @FunctionalInterface

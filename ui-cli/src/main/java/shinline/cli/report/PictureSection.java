@@ -10,8 +10,8 @@ import shinline.cli.picture.RepPictures;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.WorkOn;
 import shinline.cli.words.Words;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.FlagKind;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 

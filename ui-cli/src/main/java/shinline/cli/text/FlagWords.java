@@ -1,7 +1,7 @@
 package shinline.cli.text;
 
 import shinline.cli.words.Words;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /** A few plain words for each fault. */
 public final class FlagWords {

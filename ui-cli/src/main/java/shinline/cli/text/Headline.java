@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.words.Words;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.Verdict;
 

@@ -19,7 +19,7 @@ import shinline.cli.file.FlagImages;
 import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.Progress;
 import shinline.cli.text.Units;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;

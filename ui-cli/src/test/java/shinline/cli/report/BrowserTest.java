@@ -28,7 +28,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 /**
  * Pages in a real browser: two made from sample clips by the command itself, and one with hostile

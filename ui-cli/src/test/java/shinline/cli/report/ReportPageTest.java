@@ -21,7 +21,7 @@ import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Units;
 import shinline.cli.text.WorkOn;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 class ReportPageTest {
   private static final String HOSTILE = "<script>alert('x')</script>\"&.mp4";

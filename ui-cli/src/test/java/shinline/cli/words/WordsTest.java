@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import org.junit.jupiter.api.Test;
-import shinline.metrics.result.FlagKind;
+import shinline.metrics.fault.FlagKind;
 
 class WordsTest {
   @Test

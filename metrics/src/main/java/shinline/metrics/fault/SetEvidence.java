@@ -1,0 +1,49 @@
+package shinline.metrics.fault;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import shinline.metrics.target.TempoTarget;
+import shinline.metrics.track.RobustStatistics;
+
+/**
+ * What a rep is held against: the set's own reps, the limits, and the tempo asked for.
+ *
+ * @param reps at least one, in their order
+ * @param tempoMarginS an asked-for time may be missed by as much
+ */
+record SetEvidence(
+    List<RepEvidence> reps, FaultLimits limits, TempoTarget tempo, double tempoMarginS) {
+  SetEvidence {
+    reps = List.copyOf(reps);
+  }
+
+  RepEvidence first() {
+    return reps.get(0);
+  }
+
+  /** The middle one of what was seen; empty when nothing was. */
+  OptionalDouble median(Function<RepEvidence, OptionalDouble> of) {
+    return RobustStatistics.median(
+        reps.stream().map(of).flatMapToDouble(OptionalDouble::stream).toArray());
+  }
+
+  /** The greatest of the set. */
+  double most(ToDoubleFunction<RepEvidence> of) {
+    return reps.stream().mapToDouble(of).max().orElse(0);
+  }
+
+  double quickestDriveS() {
+    return reps.stream().mapToDouble(RepEvidence::driveS).min().orElse(0);
+  }
+
+  /** The greatest hip travel of the set's first half, and of two reps at least. */
+  double deepestAtFirst() {
+    return reps.stream()
+        .limit(Math.max(2, reps.size() / 2))
+        .mapToDouble(RepEvidence::travel)
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,53 @@
+package shinline.metrics.fault;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shinline.metrics.fault.FaultRule.Breach;
+
+/** Borrowing from the lower back, as far as the line of the trunk tells it. */
+final class TrunkRules {
+  private TrunkRules() {}
+
+  /** Leans more at the bottom than in the first rep; else, much more than before this rep. */
+  static Optional<Breach> leanGrows(RepEvidence rep, SetEvidence set) {
+    if (rep.leanBottomDeg().isEmpty() || set.first().leanBottomDeg().isEmpty()) {
+      return Optional.empty();
+    }
+    return Breach.above(
+            rep.bottomS(),
+            difference(rep.leanBottomDeg(), set.first().leanBottomDeg()),
+            set.limits().leanGrowthDeg())
+        .or(
+            () ->
+                Breach.above(
+                    rep.bottomS(),
+                    difference(rep.leanBottomDeg(), rep.leanTopDeg()),
+                    set.limits().leanChangeDeg()));
+  }
+
+  /** The trunk tips on out of the bottom: the hips rise before the chest. */
+  static Optional<Breach> hipsFirst(RepEvidence rep, SetEvidence set) {
+    return Breach.above(rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limits().hipsFirstDeg());
+  }
+
+  /**
+   * Hips go back while the knee stays: shin more upright and trunk no longer about parallel to it.
+   */
+  static Optional<Breach> hingeShift(RepEvidence rep, SetEvidence set) {
+    RepEvidence first = set.first();
+    OptionalDouble opened =
+        difference(
+            difference(rep.leanBottomDeg(), rep.shinDeg()),
+            difference(first.leanBottomDeg(), first.shinDeg()));
+    OptionalDouble back = difference(first.hipAhead(), rep.hipAhead());
+    return back.isPresent() && back.getAsDouble() > set.limits().hipBackShare()
+        ? Breach.above(rep.bottomS(), opened, set.limits().hingeDeg())
+        : Optional.empty();
+  }
+
+  private static OptionalDouble difference(OptionalDouble a, OptionalDouble b) {
+    return a.isPresent() && b.isPresent()
+        ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}
