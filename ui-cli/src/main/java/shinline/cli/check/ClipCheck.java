@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shinline.cli.check.SideThread.Errand;
@@ -14,6 +13,8 @@ import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
+import shinline.cli.text.ClipWords;
+import shinline.cli.words.Words;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.BackgroundRoll;
 import shinline.metrics.analysis.ClipObservations.Disc;
@@ -41,6 +42,7 @@ import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
+import shinline.vision.scene.NoDisc;
 
 /**
  * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
@@ -103,7 +105,9 @@ public final class ClipCheck implements ClipChecker {
 
   private static ClipReport unreadable(Path clip, ClipOpening.Refused refused) {
     return new ClipReport.Unreadable(
-        String.valueOf(clip.getFileName()), refused.reason(), refused.advice());
+        String.valueOf(clip.getFileName()),
+        ClipWords.reason(refused.why()),
+        ClipWords.advice(refused.why()));
   }
 
   /** One way through a clip. */
@@ -168,9 +172,7 @@ public final class ClipCheck implements ClipChecker {
         }
         beside.finish();
         if (company.noticed()) {
-          warnings.add(
-              "more than one person is in the picture, and the wrong one may have been measured:"
-                  + " film with nobody else in view");
+          warnings.add(Words.say("clip.note.company"));
         }
         CameraObserver.Told told = watch.told();
         camera = told.path();
@@ -200,16 +202,17 @@ public final class ClipCheck implements ClipChecker {
     }
 
     /** What the coach has to know when a wanted disc was not found. */
-    private String discWarning(String reason) {
+    private String discWarning(NoDisc why) {
+      String reason =
+          why.fold(
+              plain -> Words.of(plain, "text"),
+              two -> Words.say("disc.two-sizes", two.diameterPx(), two.otherDiameterPx()));
       KnownLengths given = asked.options().request().scale();
-      return "the disc was not found ("
-          + reason
-          + "): "
-          + (given.athleteHeightM().isPresent()
-              ? "centimetres come from the athlete's height"
-              : given.benchHeightM().isPresent()
-                  ? "centimetres come from the bench, if the rear foot is on it"
-                  : "no centimetres; point at it with --disc-at X,Y or give --height");
+      if (given.athleteHeightM().isPresent()) {
+        return Words.say("disc.not-found.height", reason);
+      }
+      return Words.say(
+          given.benchHeightM().isPresent() ? "disc.not-found.bench" : "disc.not-found", reason);
     }
 
     /** Of the file, begun once it is sure that this reading is the last. */
@@ -233,50 +236,33 @@ public final class ClipCheck implements ClipChecker {
       CheckOptions options = asked.options();
       if (how.quarterTurnsMore() != 0) {
         warnings.add(
-            "the file says it is to be shown with the athlete "
-                + (how.quarterTurnsMore() == 2 ? "upside down" : "lying")
-                + ": it was turned by "
-                + 90 * how.quarterTurnsMore()
-                + "° to the right");
+            Words.say(
+                how.quarterTurnsMore() == 2 ? "clip.note.upside-down" : "clip.note.lying",
+                90 * how.quarterTurnsMore()));
       }
       ClipEnding ending = clip.ending();
       if (ending instanceof ClipEnding.Stopped stopped) {
-        return new ClipReport.Unreadable(name, stopped.reason(), stopped.advice());
+        return new ClipReport.Unreadable(
+            name, Words.of(stopped.cause(), "reason"), Words.of(stopped.cause(), "advice"));
       }
       // Of all frames, those included that nobody looked at.
       FrameTimes times = clip.times();
       if (times.count() == 0) {
         return new ClipReport.Unreadable(
-            name, "no picture in it can be decoded", "copy it again from the phone");
+            name, Words.say("clip.blank.reason"), Words.say("clip.blank.advice"));
       }
       if (seen.hold() == CameraHold.STEADIED) {
-        warnings.add(
-            "the camera was hand-held: the picture was steadied against the background, and a phone"
-                + " on a stand is still better");
+        warnings.add(Words.say("clip.note.hand-held"));
       }
       damage(ending).ifPresent(w -> warnings.add(0, w));
       if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
-        warnings.add(
-            String.format(
-                Locale.ROOT,
-                "the clip has only %.0f frames a second, so times and speeds are coarse: film with"
-                    + " 30 or more",
-                times.medianFps()));
+        warnings.add(Words.say("clip.note.few-frames", times.medianFps()));
       }
-      info.slowMotionHint()
-          .ifPresent(
-              fps ->
-                  warnings.add(
-                      String.format(
-                          Locale.ROOT,
-                          "the clip says it was filmed at %.0f frames a second and plays slower than"
-                              + " life: give --capture-fps %.0f for true times",
-                          fps,
-                          fps)));
+      info.slowMotionHint().ifPresent(fps -> warnings.add(Words.say("clip.note.slow-motion", fps)));
       Optional<FileDigest> known = digest().result();
       if (known.isEmpty()) {
         return new ClipReport.Unreadable(
-            name, "the file went away while it was read", "check the disk or card it is on");
+            name, Words.say("clip.gone.reason"), Words.say("clip.gone.advice"));
       }
       ClipFacts facts =
           new ClipFacts(
@@ -325,21 +311,14 @@ public final class ClipCheck implements ClipChecker {
         complete -> Optional.empty(),
         early ->
             Optional.of(
-                String.format(
-                    Locale.ROOT,
-                    "the clip ends early: %.1f of %.1f s could be read, so reps may be missing;"
-                        + " copy it again from the phone",
-                    early.secondsRead(),
-                    early.secondsExpected())),
+                Words.say("clip.note.ends-early", early.secondsRead(), early.secondsExpected())),
         damaged ->
             Optional.of(
-                "the clip is damaged: "
-                    + Math.max(0, damaged.framesExpected() - damaged.framesRead())
-                    + " of "
-                    + damaged.framesExpected()
-                    + " pictures could not be read, and reps there are in doubt; copy it again"
-                    + " from the phone"),
-        stopped -> Optional.of(stopped.reason()));
+                Words.say(
+                    "clip.note.damaged",
+                    Math.max(0, damaged.framesExpected() - damaged.framesRead()),
+                    damaged.framesExpected())),
+        stopped -> Optional.of(Words.of(stopped.cause(), "reason")));
   }
 
   private static PoseModel model(ModelChoice choice) {

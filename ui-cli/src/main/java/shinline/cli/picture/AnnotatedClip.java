@@ -25,6 +25,7 @@ import shinline.metrics.result.RepResult;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.ClipWriteException;
 import shinline.vision.clip.ClipWriter;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
@@ -100,6 +101,8 @@ public final class AnnotatedClip {
         SecondReading.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
             .orElseThrow(() -> failed(target, Words.say("picture.clip-gone")))) {
       new AnnotatedClip(report, units, face).write(target, open, report, progress);
+    } catch (ClipWriteException e) {
+      throw failed(target, Words.say("picture.film.write-failed"));
     } catch (IOException e) {
       throw failed(
           target, e.getMessage() == null ? Words.say("file.unwritable.disk") : e.getMessage());
@@ -120,7 +123,11 @@ public final class AnnotatedClip {
     WriterOpening opening = ClipWriter.open(target, w, h, fps > 0 ? fps : USUAL_FPS);
     if (opening instanceof WriterOpening.Refused refused) {
       throw CoachException.usage(
-          Words.say("picture.film.refused", target, refused.reason(), refused.advice()));
+          Words.say(
+              "picture.film.refused",
+              target,
+              Words.of(refused.why(), "reason", w, h),
+              Words.of(refused.why(), "advice")));
     }
     try (ClipWriter writer = opening.fold(WriterOpening.Ready::writer, r -> unreachable());
         Mat out = new Mat(h, w, CV_8UC3)) {
@@ -138,7 +145,7 @@ public final class AnnotatedClip {
       }
     }
     if (clip.ending() instanceof ClipEnding.Stopped stopped) {
-      throw failed(target, stopped.reason());
+      throw failed(target, Words.of(stopped.cause(), "reason"));
     }
   }
 

@@ -90,7 +90,7 @@ class ClipPicturesTest {
         Progress.silent());
     List<Double> times = new ArrayList<>();
     ClipOpening opening = ClipReader.standard().open(drawn, ClipOptions.defaults());
-    try (Clip open = opening.fold(ClipOpening.Opened::clip, r -> unreadable(r.reason()))) {
+    try (Clip open = opening.fold(ClipOpening.Opened::clip, r -> unreadable(r.toString()))) {
       assertThat(open.info().widthPx()).isEqualTo(StandingSet.WIDTH);
       assertThat(open.info().heightPx()).isEqualTo(StandingSet.HEIGHT);
       for (Optional<Frame> next = open.next(); next.isPresent(); next = open.next()) {

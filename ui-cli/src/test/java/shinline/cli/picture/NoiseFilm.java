@@ -27,7 +27,7 @@ final class NoiseFilm {
                 .fold(
                     WriterOpening.Ready::writer,
                     refused -> {
-                      throw new IllegalStateException(refused.reason());
+                      throw new IllegalStateException(refused.toString());
                     });
         Mat frame = new Mat(StandingSet.HEIGHT, StandingSet.WIDTH, CV_8UC3)) {
       FrameImage.copy(picture(), frame);

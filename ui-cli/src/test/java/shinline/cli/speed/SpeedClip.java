@@ -101,7 +101,7 @@ record SpeedClip(String words, int scale, int perPicture, int rounds, double noi
         .fold(
             opened -> opened.clip(),
             refused -> {
-              throw new AssertionError(refused.reason());
+              throw new AssertionError(refused.toString());
             });
   }
 }

@@ -180,7 +180,7 @@ final class SpeedProbe {
         .fold(
             opened -> opened.clip(),
             refused -> {
-              throw new AssertionError(refused.reason());
+              throw new AssertionError(refused.toString());
             });
   }
 

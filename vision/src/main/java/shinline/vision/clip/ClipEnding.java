@@ -43,10 +43,19 @@ public sealed interface ClipEnding {
   /**
    * Reading stopped for a cause outside the file's own bytes: the disk went away, memory ran out.
    *
-   * @param reason what happened, in the coach's words
-   * @param advice what to do about it
+   * @param framesRead pictures read before
    */
-  record Stopped(int framesRead, String reason, String advice) implements ClipEnding {}
+  record Stopped(int framesRead, StopCause cause) implements ClipEnding {}
+
+  /** What stopped the reading. */
+  enum StopCause {
+    /** A picture could not be converted, most likely for want of memory. */
+    PICTURE_FAILED,
+    /** The reading thread was told to stop. */
+    CALLED_OFF,
+    /** FFmpeg failed. */
+    LIBRARY_FAILED
+  }
 
   /**
    * A hole in the pictures.

@@ -10,27 +10,8 @@ public sealed interface ClipOpening {
    */
   record Opened(Clip clip) implements ClipOpening {}
 
-  /**
-   * @param kind for code that must tell refusals apart
-   * @param reason what is wrong, in the coach's words, without the file's name
-   * @param advice what to do about it
-   */
-  record Refused(Kind kind, String reason, String advice) implements ClipOpening {}
-
-  /** Why a clip cannot be read. */
-  enum Kind {
-    MISSING,
-    FOLDER,
-    EMPTY,
-    UNREADABLE,
-    NOT_VIDEO,
-    AUDIO_ONLY,
-    NO_INDEX,
-    NO_PICTURE,
-    UNSUPPORTED,
-    TOO_LARGE,
-    CAPTURE_RATE
-  }
+  /** There is none. */
+  record Refused(ClipRefusal why) implements ClipOpening {}
 
   default <T> T fold(Function<Opened, T> opened, Function<Refused, T> refused) {
     return this instanceof Opened o ? opened.apply(o) : refused.apply((Refused) this);

@@ -60,6 +60,7 @@ import org.bytedeco.javacpp.DoublePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.vision.clip.WriterOpening.WriterRefusal;
 
 /**
  * Writes pictures with their own times as an H.264 mp4 that phones play. The film grows in a file
@@ -162,23 +163,18 @@ public final class ClipWriter implements AutoCloseable {
       QuietFfmpeg.load();
       return begin(target, width, height, typicalFps);
     } catch (LinkageError e) {
-      return new WriterOpening.Refused(
-          "the video library does not run on this computer",
-          "use 64-bit Linux, macOS or Windows, and build Shinline on the computer it runs on");
+      return new WriterOpening.Refused(WriterRefusal.NO_LIBRARY);
     }
   }
 
   private static WriterOpening begin(Path target, int width, int height, double typicalFps) {
     AVCodec encoder = avcodec_find_encoder_by_name(ENCODER);
     if (encoder == null || encoder.isNull()) {
-      return new WriterOpening.Refused(
-          "this build of the video library cannot write H.264 clips",
-          "leave the annotated clip away; the pictures in the report show the same");
+      return new WriterOpening.Refused(WriterRefusal.NO_ENCODER);
     }
     Path name = target.toAbsolutePath().getFileName();
     if (name == null || Files.isDirectory(target)) {
-      return new WriterOpening.Refused(
-          "the clip to write is a folder", "name a file, such as a.mp4");
+      return new WriterOpening.Refused(WriterRefusal.FOLDER);
     }
     Path unfinished = target.resolveSibling(name + ".unfinished");
     AVCodecContext codec = avcodec_alloc_context3(encoder);
@@ -199,9 +195,7 @@ public final class ClipWriter implements AutoCloseable {
     codec.flags(codec.flags() | AV_CODEC_FLAG_GLOBAL_HEADER);
     if (avcodec_open2(codec, encoder, (PointerPointer<?>) null) < 0) {
       avcodec_free_context(codec);
-      return new WriterOpening.Refused(
-          "a clip of " + width + " x " + height + " pixels cannot be written",
-          "use a picture size between 16 x 16 and 3840 x 2160");
+      return new WriterOpening.Refused(WriterRefusal.PICTURE_SIZE);
     }
     AVFormatContext format = new AVFormatContext(null);
     avformat_alloc_output_context2(format, null, "mp4", null);
@@ -227,9 +221,7 @@ public final class ClipWriter implements AutoCloseable {
         }
         avformat_free_context(format);
         avcodec_free_context(codec);
-        return new WriterOpening.Refused(
-            "the clip cannot be written into its folder",
-            "check that the folder is there, may be written to, and the disk is not full");
+        return new WriterOpening.Refused(WriterRefusal.NO_PLACE);
       }
     } finally {
       av_dict_free(settings);
@@ -290,7 +282,7 @@ public final class ClipWriter implements AutoCloseable {
   private void require(int result) throws IOException {
     if (result < 0) {
       failed = true;
-      throw new IOException("the clip cannot be written: is the disk full?");
+      throw new ClipWriteException(result);
     }
   }
 

@@ -78,11 +78,7 @@ final class FfmpegClip implements Clip {
       ending = tally.ending(info.expectedFrames(), info.expectedDurationS());
     } catch (RuntimeException | OutOfMemoryError e) {
       // OpenCV and JavaCPP report a picture they cannot take, or no memory left, in this way.
-      ending =
-          new ClipEnding.Stopped(
-              handedOut,
-              "reading stopped at a picture that could not be converted",
-              "close other programs to free memory and try again; else copy the clip again");
+      ending = new ClipEnding.Stopped(handedOut, ClipEnding.StopCause.PICTURE_FAILED);
     }
     return Optional.empty();
   }

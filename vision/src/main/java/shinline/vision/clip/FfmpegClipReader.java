@@ -24,7 +24,6 @@ import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
 import static org.bytedeco.ffmpeg.global.avutil.av_pix_fmt_desc_get;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
@@ -40,7 +39,6 @@ import org.bytedeco.ffmpeg.avutil.AVRational;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
-import shinline.vision.clip.ClipOpening.Kind;
 import shinline.vision.clip.ClipOpening.Opened;
 import shinline.vision.clip.ClipOpening.Refused;
 import shinline.vision.clip.PictureDecoder.Travel;
@@ -66,9 +64,6 @@ public final class FfmpegClipReader implements ClipReader {
   /** Slow motion is always a whole number of times; averages of a variable rate come this close. */
   private static final double WHOLE_FACTOR_TOLERANCE = 0.02;
 
-  private static final String COPY_AGAIN =
-      "copy it again from the phone, and play it there first to see that it is whole";
-
   @Override
   public ClipOpening open(Path file, ClipOptions options, FrameChoice choice) {
     Optional<Refused> refusal = FileProbe.refusal(file);
@@ -79,13 +74,9 @@ public final class FfmpegClipReader implements ClipReader {
       QuietFfmpeg.load();
       return openFilm(file, options, choice);
     } catch (LinkageError e) {
-      return new Refused(
-          Kind.UNSUPPORTED,
-          "the video library does not run on this computer",
-          "use 64-bit Linux, macOS or Windows, and build Shinline on the computer it runs on");
+      return new Refused(PlainRefusal.NO_LIBRARY);
     } catch (RuntimeException | OutOfMemoryError e) {
-      return new Refused(
-          Kind.NO_PICTURE, "the clip's first picture could not be prepared", COPY_AGAIN);
+      return new Refused(PlainRefusal.FIRST_PICTURE_FAILS);
     }
   }
 
@@ -102,10 +93,7 @@ public final class FfmpegClipReader implements ClipReader {
     }
     if (opened < 0) {
       // FFmpeg has freed the context itself.
-      return new Refused(
-          Kind.NOT_VIDEO,
-          "the file is not a video this program knows, or its beginning is damaged",
-          "give an .mp4 or .mov file from the phone; if it is one, " + COPY_AGAIN);
+      return new Refused(PlainRefusal.UNKNOWN_FORMAT);
     }
     boolean handedOn = false;
     try {
@@ -126,25 +114,14 @@ public final class FfmpegClipReader implements ClipReader {
     if (number < 0 || isCoverPicture(format.streams(number))) {
       boolean sound =
           av_find_best_stream(format, AVMEDIA_TYPE_AUDIO, -1, -1, (AVCodec) null, 0) >= 0;
-      return sound
-          ? new Refused(
-              Kind.AUDIO_ONLY,
-              "the file holds sound but no picture",
-              "give the video itself, not a sound recording; check the export from the phone")
-          : new Refused(
-              Kind.NOT_VIDEO,
-              "the file holds no video",
-              "give an .mp4 or .mov file from the phone");
+      return new Refused(sound ? PlainRefusal.SOUND_ONLY : PlainRefusal.NO_VIDEO);
     }
     AVStream stream = format.streams(number);
     AVCodecParameters stored = stream.codecpar();
     String codecName = avcodec_get_name(stored.codec_id()).getString();
     AVCodec decoder = avcodec_find_decoder(stored.codec_id());
     if (decoder == null || decoder.isNull()) {
-      return new Refused(
-          Kind.UNSUPPORTED,
-          "the clip is stored in a way this program cannot decode (" + codecName + ")",
-          "set the phone to its most compatible format (H.264), or export the clip as H.264");
+      return new Refused(new ClipRefusal.UnknownCodec(codecName));
     }
     if (stored.width() <= 0 || stored.height() <= 0) {
       return noPicture();
@@ -154,32 +131,18 @@ public final class FfmpegClipReader implements ClipReader {
     int width = (int) Math.round(stored.width() * Math.max(1, pixelAspect));
     int height = (int) Math.round(stored.height() / Math.min(1, pixelAspect));
     if ((long) width * height > MAX_PIXELS) {
-      return new Refused(
-          Kind.TOO_LARGE,
-          "the picture is " + width + " x " + height + " pixels, more than can be handled",
-          "film in 1080p or 4K; 1080p is enough");
+      return new Refused(new ClipRefusal.TooLarge(width, height));
     }
     double playbackFps = ratio(stream.avg_frame_rate());
     double factor = 1;
     if (options.captureFps().isPresent()) {
       double captureFps = options.captureFps().getAsDouble();
       if (playbackFps <= 0) {
-        return new Refused(
-            Kind.CAPTURE_RATE,
-            "the file does not say at what rate it plays, so a capture rate cannot be applied",
-            "leave the capture rate away");
+        return new Refused(PlainRefusal.NO_PLAYBACK_RATE);
       }
       factor = slowMotionFactor(captureFps, playbackFps);
       if (factor < 1) {
-        return new Refused(
-            Kind.CAPTURE_RATE,
-            String.format(
-                Locale.ROOT,
-                "the capture rate given (%.4g frames a second) is lower than the %.4g the file plays"
-                    + " at",
-                captureFps,
-                playbackFps),
-            "give the rate the phone filmed at, such as 120 or 240, or leave it away");
+        return new Refused(new ClipRefusal.CaptureRateTooLow(captureFps, playbackFps));
       }
     }
     double secondsPerTick = ratio(stream.time_base()) / factor;
@@ -233,10 +196,7 @@ public final class FfmpegClipReader implements ClipReader {
   }
 
   private static Refused noPicture() {
-    return new Refused(
-        Kind.NO_PICTURE,
-        "the file says it is a video, but no picture in it can be decoded",
-        COPY_AGAIN);
+    return new Refused(PlainRefusal.NO_PICTURE);
   }
 
   /** Sound files carry their cover as a film of one picture. */

@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import shinline.vision.clip.ClipOpening.Kind;
 import shinline.vision.clip.ClipOpening.Refused;
+import shinline.vision.clip.ClipRefusal.Content;
 
 /**
  * A look at a file before FFmpeg sees it. FFmpeg gives one and the same message for an empty file,
@@ -28,60 +28,43 @@ final class FileProbe {
   private static final Set<String> FILM_BOXES =
       Set.of("ftyp", "moov", "mdat", "wide", "free", "skip", "pnot", "styp", "moof", "uuid");
 
-  private static final String COPY_AGAIN =
-      "copy it again from the phone, and play it there first to see that it is whole";
-  private static final String GIVE_A_CLIP =
-      "give the clip itself, a video file from the phone (.mp4 or .mov)";
-
   private FileProbe() {}
 
   /** Why the file cannot be a readable clip, if a look is enough to tell. */
   static Optional<Refused> refusal(Path file) {
     if (!Files.exists(file)) {
-      return refused(
-          Kind.MISSING, "there is no such file", "check the name and the folder it should be in");
+      return refused(PlainRefusal.MISSING);
     }
     if (Files.isDirectory(file)) {
-      return refused(
-          Kind.FOLDER, "this is a folder, not a clip", "name one clip inside the folder");
+      return refused(PlainRefusal.FOLDER);
     }
     if (!Files.isReadable(file)) {
-      return refused(
-          Kind.UNREADABLE,
-          "the file may not be read by this user",
-          "change its permissions, or copy it to a folder of your own");
+      return refused(PlainRefusal.NOT_PERMITTED);
     }
     try (SeekableByteChannel channel = Files.newByteChannel(file)) {
       return refusal(channel);
     } catch (IOException | SecurityException e) {
-      return refused(
-          Kind.UNREADABLE,
-          "the file cannot be read from the disk",
-          "check the disk or card it is on, then " + COPY_AGAIN);
+      return refused(PlainRefusal.DISK_FAILS);
     }
   }
 
   private static Optional<Refused> refusal(SeekableByteChannel channel) throws IOException {
     if (channel.size() == 0) {
-      return refused(Kind.EMPTY, "the file is empty (0 bytes): the copy failed", COPY_AGAIN);
+      return refused(PlainRefusal.EMPTY);
     }
     byte[] head = read(channel, 0, HEAD_BYTES);
-    Optional<String> other = otherContent(head);
+    Optional<Content> other = otherContent(head);
     if (other.isPresent()) {
-      return refused(
-          Kind.NOT_VIDEO, "the file holds " + other.get() + ", not a video", GIVE_A_CLIP);
+      return refused(new ClipRefusal.OtherContent(other.get()));
     }
     if (head.length >= 8 && FILM_BOXES.contains(boxName(head, 4)) && !hasIndex(channel)) {
-      return refused(
-          Kind.NO_INDEX,
-          "the clip was cut off before its index was written: the phone or the copy stopped early",
-          "copy it again from the phone; if it does not play there either, film the set again");
+      return refused(PlainRefusal.NO_INDEX);
     }
     return Optional.empty();
   }
 
   /** What well-known thing other than film or sound the bytes are. */
-  private static Optional<String> otherContent(byte[] head) {
+  private static Optional<Content> otherContent(byte[] head) {
     String start = new String(head, StandardCharsets.ISO_8859_1);
     if (start.startsWith("\u00ff\u00d8\u00ff")
         || start.startsWith("\u0089PNG")
@@ -90,15 +73,15 @@ final class FileProbe {
         || start.startsWith("ftyphei", 4)
         || start.startsWith("ftypmif1", 4)
         || start.startsWith("ftypavif", 4)) {
-      return Optional.of("a picture");
+      return Optional.of(Content.PICTURE);
     }
     if (start.startsWith("PK\u0003\u0004") || start.startsWith("\u001f\u008b")) {
-      return Optional.of("a compressed archive");
+      return Optional.of(Content.ARCHIVE);
     }
     if (start.startsWith("%PDF")) {
-      return Optional.of("a PDF document");
+      return Optional.of(Content.PDF);
     }
-    return isText(head) ? Optional.of("text") : Optional.empty();
+    return isText(head) ? Optional.of(Content.TEXT) : Optional.empty();
   }
 
   /** Text has no control bytes but white space; films have some within their first few bytes. */
@@ -155,7 +138,7 @@ final class FileProbe {
     return bytes;
   }
 
-  private static Optional<Refused> refused(Kind kind, String reason, String advice) {
-    return Optional.of(new Refused(kind, reason, advice));
+  private static Optional<Refused> refused(ClipRefusal why) {
+    return Optional.of(new Refused(why));
   }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.jspecify.annotations.Nullable;
+import shinline.vision.clip.ClipEnding.StopCause;
 
 /**
  * Decodes ahead of its caller, so that decoding and the caller's own work share two cores. A fixed
@@ -67,19 +68,14 @@ final class ReadAheadClip implements Clip {
         decoded++;
       }
     } catch (InterruptedException e) {
-      filled.add(stopped(decoded, "reading was called off"));
+      filled.add(stopped(decoded, StopCause.CALLED_OFF));
     } catch (RuntimeException | Error e) {
-      filled.add(stopped(decoded, "reading stopped at an error inside the video library"));
+      filled.add(stopped(decoded, StopCause.LIBRARY_FAILED));
     }
   }
 
-  private static Last stopped(int framesRead, String reason) {
-    return new Last(
-        new ClipEnding.Stopped(
-            framesRead,
-            reason,
-            "try again; if it happens again, copy the clip again from the phone"),
-        new FrameTimes());
+  private static Last stopped(int framesRead, StopCause cause) {
+    return new Last(new ClipEnding.Stopped(framesRead, cause), new FrameTimes());
   }
 
   @Override
@@ -124,7 +120,7 @@ final class ReadAheadClip implements Clip {
       last = (Last) delivery;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      last = stopped(framesRead, "reading was called off");
+      last = stopped(framesRead, StopCause.CALLED_OFF);
     }
     return Optional.empty();
   }

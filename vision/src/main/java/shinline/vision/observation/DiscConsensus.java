@@ -9,6 +9,8 @@ import shinline.vision.scene.DiscFinder;
 import shinline.vision.scene.DiscFinderParameters;
 import shinline.vision.scene.DiscFinding;
 import shinline.vision.scene.DiscSearch;
+import shinline.vision.scene.NoDisc;
+import shinline.vision.scene.NoDiscReason;
 import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.Similarity;
 
@@ -47,7 +49,7 @@ public final class DiscConsensus implements AutoCloseable {
   private final Optional<DiscWanted> wanted;
   private final int every;
   private final List<Kept> kept = new ArrayList<>();
-  private Optional<String> whyNot = Optional.empty();
+  private Optional<NoDisc> whyNot = Optional.empty();
   private int looks;
 
   /** The best frame of a stretch of the clip. */
@@ -91,7 +93,7 @@ public final class DiscConsensus implements AutoCloseable {
   }
 
   /** Why a wanted disc was not found; empty when none was wanted, or it was found. */
-  public Optional<String> whyNot() {
+  public Optional<NoDisc> whyNot() {
     return whyNot;
   }
 
@@ -106,21 +108,21 @@ public final class DiscConsensus implements AutoCloseable {
 
   private Optional<Disc> find(DiscWanted disc, List<Similarity> moves) {
     if (kept.isEmpty()) {
-      whyNot = Optional.of("nobody was found to look beside");
+      whyNot = Optional.of(NoDiscReason.NOBODY);
       return Optional.empty();
     }
     double standingPx =
         kept.stream().mapToDouble(k -> k.athlete().height()).max().orElseThrow() / BOX_OF_STATURE;
     DiscFinder finder = new DiscFinder(DiscFinderParameters.defaults());
     List<Seen> seen = new ArrayList<>();
-    List<String> reasons = new ArrayList<>();
+    List<NoDisc> reasons = new ArrayList<>();
     for (Kept frame : kept) {
       double zoom = moves.get(frame.look()).scale();
       DiscFinding finding = finder.find(frame.picture(), search(disc, frame, standingPx));
       if (finding instanceof DiscFinding.Found found) {
         seen.add(new Seen(found.diameterPx() * zoom, found.plusMinusPx() * zoom));
       } else {
-        reasons.add(finding.fold(found -> "", DiscFinding.NotFound::reason));
+        reasons.add(((DiscFinding.NotFound) finding).reason());
       }
     }
     Optional<Disc> middle = middle(disc, seen);
@@ -128,8 +130,8 @@ public final class DiscConsensus implements AutoCloseable {
       whyNot =
           Optional.of(
               seen.size() >= FEWEST
-                  ? "the frames show discs of different sizes"
-                  : reasons.stream().findFirst().orElse("one frame alone shows it"));
+                  ? NoDiscReason.FRAMES_DISAGREE
+                  : reasons.stream().findFirst().orElse(NoDiscReason.ONE_FRAME));
     }
     return middle;
   }

@@ -1,7 +1,6 @@
 package shinline.vision.scene;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Reads the camera's roll from the straight lines of the room.
@@ -57,29 +56,14 @@ public final class BackgroundRoll {
         vote.verticalLength() / parameters.minVerticalShare()
             + vote.horizontalLength() / parameters.minHorizontalShare();
     if (evidence < 1 || vote.linesUsed() < 3) {
-      return new UprightEstimate.Unsure(
-          String.format(
-              Locale.ROOT,
-              "too few straight background lines: uprights add up to %.0f %% of the picture's longer"
-                  + " side (%.0f %% needed), level lines to %.0f %% (%.0f %% needed)",
-              100 * vote.verticalLength(),
-              100 * parameters.minVerticalShare(),
-              100 * vote.horizontalLength(),
-              100 * parameters.minHorizontalShare()));
+      return new UprightEstimate.Unsure(UprightEstimate.Doubt.FEW_LINES);
     }
     if (vote.rivalShare() > parameters.rivalShare()) {
-      return new UprightEstimate.Unsure(
-          String.format(
-              Locale.ROOT,
-              "the background lines disagree: %.1f deg and %.1f deg fit nearly as well",
-              Math.toDegrees(vote.rollRad()),
-              Math.toDegrees(vote.rivalRad())));
+      return new UprightEstimate.Unsure(UprightEstimate.Doubt.LINES_DISAGREE);
     }
     double plusMinus = 1.96 * Math.hypot(Math.toDegrees(vote.sigmaRad()), parameters.floorDeg());
     if (plusMinus > parameters.maxPlusMinusDeg()) {
-      return new UprightEstimate.Unsure(
-          String.format(
-              Locale.ROOT, "the background lines pin the vertical only to +-%.1f deg", plusMinus));
+      return new UprightEstimate.Unsure(UprightEstimate.Doubt.WIDE_INTERVAL);
     }
     return new UprightEstimate.Found(Math.toDegrees(vote.rollRad()), plusMinus, vote.linesUsed());
   }

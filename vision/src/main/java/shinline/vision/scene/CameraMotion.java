@@ -65,8 +65,7 @@ public final class CameraMotion implements AutoCloseable {
     KeyFrame candidate = KeyFrame.of(small, body, parameters);
     if (candidate.size() < parameters.fewestPoints()) {
       candidate.close();
-      return new FrameMotion.Lost(
-          "the background shows only " + candidate.size() + " points that can be followed");
+      return new FrameMotion.Lost();
     }
     key = Optional.of(candidate);
     return new FrameMotion.Followed(Similarity.IDENTITY, candidate.size());
@@ -75,7 +74,7 @@ public final class CameraMotion implements AutoCloseable {
   private FrameMotion follow(KeyFrame from, List<PersonBox> body) {
     Optional<KeyFrame.Match> match = from.match(small, body, last, parameters);
     if (match.isEmpty()) {
-      return new FrameMotion.Lost("too few background points agree on one camera move");
+      return new FrameMotion.Lost();
     }
     Similarity toKey = match.get().toKey();
     last = toKey;
@@ -136,12 +135,7 @@ public final class CameraMotion implements AutoCloseable {
           .ifPresent(followed::add);
     }
     if (followed.isEmpty() || followed.size() < parameters.followedShare() * motions.size()) {
-      return new Steadiness.Unsure(
-          "the background could be followed in "
-              + followed.size()
-              + " of "
-              + motions.size()
-              + " frames");
+      return new Steadiness.Unsure(followed.size(), motions.size());
     }
     double amplitude = amplitude(followed);
     return amplitude < parameters.steadyShare() * Math.max(cols, rows)

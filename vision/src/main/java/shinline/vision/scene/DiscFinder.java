@@ -2,7 +2,6 @@ package shinline.vision.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgproc;
@@ -60,7 +59,7 @@ public final class DiscFinder {
     int right = (int) Math.min(picture.cols(), Math.ceil(search.nearX() + half));
     int bottom = (int) Math.min(picture.rows(), Math.ceil(search.nearY() + half));
     if (right - left < search.leastDiameterPx() || bottom - top < search.leastDiameterPx()) {
-      return new DiscFinding.NotFound("the place to look at lies outside the picture");
+      return new DiscFinding.NotFound(NoDiscReason.OUTSIDE_PICTURE);
     }
     List<DiscRim> discs = new ArrayList<>();
     try (Rect place = new Rect(left, top, right - left, bottom - top);
@@ -96,19 +95,14 @@ public final class DiscFinder {
       }
     }
     if (chosen.isEmpty()) {
-      return new DiscFinding.NotFound("no round rim of the expected size is seen clearly enough");
+      return new DiscFinding.NotFound(NoDiscReason.NO_RIM);
     }
     DiscRim best = chosen.get();
     for (DiscRim other : discs) {
       boolean apart = best.distanceTo(other) > 0.25 * best.diameter();
       boolean otherSize = Math.abs(other.diameter() / best.diameter() - 1) > SAME_SIZE;
       if (apart && otherSize && other.rimShare() > AS_GOOD * best.rimShare()) {
-        return new DiscFinding.NotFound(
-            String.format(
-                Locale.ROOT,
-                "two discs of different size are in view (%.0f px and %.0f px across): point at one",
-                best.diameter(),
-                other.diameter()));
+        return new DiscFinding.NotFound(new NoDisc.TwoSizes(best.diameter(), other.diameter()));
       }
     }
     return new DiscFinding.Found(

@@ -24,12 +24,8 @@ public sealed interface DiscFinding {
     }
   }
 
-  /**
-   * No disc can be read honestly.
-   *
-   * @param reason why, in words for the coach
-   */
-  record NotFound(String reason) implements DiscFinding {
+  /** No disc can be read honestly. */
+  record NotFound(NoDisc reason) implements DiscFinding {
     @Override
     public <T> T fold(Function<Found, T> found, Function<NotFound, T> notFound) {
       return notFound.apply(this);

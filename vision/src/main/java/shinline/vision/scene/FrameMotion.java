@@ -18,12 +18,8 @@ public sealed interface FrameMotion {
     }
   }
 
-  /**
-   * The room could not be followed in this frame.
-   *
-   * @param reason why, in words for the coach
-   */
-  record Lost(String reason) implements FrameMotion {
+  /** Too few points of the room could be followed into this frame. */
+  record Lost() implements FrameMotion {
     @Override
     public <T> T fold(Function<Followed, T> followed, Function<Lost, T> lost) {
       return lost.apply(this);

@@ -31,9 +31,10 @@ public sealed interface Steadiness {
   /**
    * It cannot be told.
    *
-   * @param reason why, in words for the coach
+   * @param followedFrames frames through which the room could be followed
+   * @param frames of all
    */
-  record Unsure(String reason) implements Steadiness {
+  record Unsure(int followedFrames, int frames) implements Steadiness {
     @Override
     public <T> T fold(
         Function<Steady, T> steady, Function<Moving, T> moving, Function<Unsure, T> unsure) {

@@ -31,13 +31,23 @@ public sealed interface UprightEstimate {
   /**
    * No vertical can be read honestly from this room.
    *
-   * @param reason why, in words for the coach
+   * @param doubt why
    */
-  record Unsure(String reason) implements UprightEstimate {
+  record Unsure(Doubt doubt) implements UprightEstimate {
     @Override
     public <T> T fold(Function<Found, T> found, Function<Unsure, T> unsure) {
       return unsure.apply(this);
     }
+  }
+
+  /** What speaks against every vertical. */
+  enum Doubt {
+    /** Too few straight lines are in the background. */
+    FEW_LINES,
+    /** Two verticals fit the lines nearly as well. */
+    LINES_DISAGREE,
+    /** The lines leave the vertical open within a wide interval. */
+    WIDE_INTERVAL
   }
 
   /** Handles both cases. */

@@ -24,7 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import shinline.vision.clip.ClipOpening.Kind;
 import shinline.vision.clip.ClipOpening.Refused;
 
 /** What every clip reader must do. A reader's own test extends this. */
@@ -58,14 +57,14 @@ abstract class ClipReaderContract {
     return clip(file, ClipOptions.defaults());
   }
 
-  private Refused refusal(Path file) {
+  private ClipRefusal refusal(Path file) {
     return open(file)
         .fold(
             opened -> {
               opened.clip().close();
               throw new AssertionError("opened " + file);
             },
-            refused -> refused);
+            Refused::why);
   }
 
   private static List<Double> times(Clip clip) {
@@ -203,7 +202,8 @@ abstract class ClipReaderContract {
     ClipOpening opening = reader().open(film, ClipOptions.defaults().capturedAt(10));
     assertThat(opening)
         .isInstanceOfSatisfying(
-            Refused.class, refused -> assertThat(refused.kind()).isEqualTo(Kind.CAPTURE_RATE));
+            Refused.class,
+            refused -> assertThat(refused.why()).isInstanceOf(ClipRefusal.CaptureRateTooLow.class));
   }
 
   @Test
@@ -282,10 +282,8 @@ abstract class ClipReaderContract {
         film,
         0,
         28);
-    Refused refused = refusal(TestFilm.write(folder.resolve("cut.mp4"), film));
-    assertThat(refused.kind()).isEqualTo(Kind.NO_INDEX);
-    assertThat(refused.reason()).contains("cut off before its index was written");
-    assertThat(refused.advice()).contains("copy it again");
+    assertThat(refusal(TestFilm.write(folder.resolve("cut.mp4"), film)))
+        .isEqualTo(PlainRefusal.NO_INDEX);
   }
 
   @Test
@@ -315,36 +313,38 @@ abstract class ClipReaderContract {
     random.nextBytes(noise);
     noise[0] = 0;
     byte[] text = "rep, depth\n1, 40\n".repeat(50).getBytes(StandardCharsets.UTF_8);
-    assertThat(refusal(folder.resolve("none.mp4")).kind()).isEqualTo(Kind.MISSING);
-    assertThat(refusal(folder).kind()).isEqualTo(Kind.FOLDER);
-    assertThat(refusal(TestFilm.write(folder.resolve("e.mp4"), new byte[0])).kind())
-        .isEqualTo(Kind.EMPTY);
-    assertThat(refusal(TestFilm.write(folder.resolve("t.mp4"), text)).reason()).contains("text");
-    assertThat(refusal(TestFilm.write(folder.resolve("n.mp4"), noise)).kind())
-        .isEqualTo(Kind.NOT_VIDEO);
+    assertThat(refusal(folder.resolve("none.mp4"))).isEqualTo(PlainRefusal.MISSING);
+    assertThat(refusal(folder)).isEqualTo(PlainRefusal.FOLDER);
+    assertThat(refusal(TestFilm.write(folder.resolve("e.mp4"), new byte[0])))
+        .isEqualTo(PlainRefusal.EMPTY);
+    assertThat(refusal(TestFilm.write(folder.resolve("t.mp4"), text)))
+        .isEqualTo(new ClipRefusal.OtherContent(ClipRefusal.Content.TEXT));
+    assertThat(refusal(TestFilm.write(folder.resolve("n.mp4"), noise)))
+        .isEqualTo(PlainRefusal.UNKNOWN_FORMAT);
     Path picture = folder.resolve("p.mp4");
     try (Mat image = TestFilm.quarters(32, 32)) {
       Files.write(picture, TestFilm.png(image));
     }
-    assertThat(refusal(picture).reason()).contains("a picture");
-    assertThat(refusal(TestFilm.fixture("sound.m4a")).kind()).isEqualTo(Kind.AUDIO_ONLY);
+    assertThat(refusal(picture))
+        .isEqualTo(new ClipRefusal.OtherContent(ClipRefusal.Content.PICTURE));
+    assertThat(refusal(TestFilm.fixture("sound.m4a"))).isEqualTo(PlainRefusal.SOUND_ONLY);
   }
 
   @Test
   void aGlanceSaysTheSameAsOpening() throws IOException {
     Path text =
         TestFilm.write(folder.resolve("t.mp4"), "rep, depth\n".getBytes(StandardCharsets.UTF_8));
-    assertThat(reader().glance(text)).contains(refusal(text));
+    assertThat(reader().glance(text)).contains(new Refused(refusal(text)));
     Path none = folder.resolve("none.mp4");
-    assertThat(reader().glance(none)).contains(refusal(none));
+    assertThat(reader().glance(none)).contains(new Refused(refusal(none)));
     assertThat(reader().glance(TestFilm.quarters(folder.resolve("q.mp4"), 32, 32, 2))).isEmpty();
   }
 
   @Test
   void followsNoAddressInAPlaylist() {
     byte[] playlist = "#EXTM3U\n#EXTINF:1,\nother.mp4\n".getBytes(StandardCharsets.UTF_8);
-    assertThat(refusal(TestFilm.write(folder.resolve("list.mp4"), playlist)).kind())
-        .isEqualTo(Kind.NOT_VIDEO);
+    assertThat(refusal(TestFilm.write(folder.resolve("list.mp4"), playlist)))
+        .isEqualTo(new ClipRefusal.OtherContent(ClipRefusal.Content.TEXT));
   }
 
   @Test

@@ -253,7 +253,10 @@ class DiscFinderTest {
     DiscFinding either = finder.find(picture, new DiscSearch(450, 300, 220, 90, 260));
     DiscFinding pointed = finder.find(picture, new DiscSearch(600, 300, 40, 90, 260));
 
-    assertThat(either.<String>fold(f -> "", DiscFinding.NotFound::reason)).contains("point at one");
+    assertThat(either)
+        .isInstanceOfSatisfying(
+            DiscFinding.NotFound.class,
+            n -> assertThat(n.reason()).isInstanceOf(NoDisc.TwoSizes.class));
     assertThat(found(pointed).diameterPx()).isCloseTo(120, within(SIZE_TOLERANCE * 120));
   }
 
@@ -261,8 +264,7 @@ class DiscFinderTest {
   void aPlaceOutsideThePictureIsSaidSo() {
     DiscFinding finding = finder.find(clutter(1), new DiscSearch(5000, 300, 40, 90, 260));
 
-    assertThat(finding.<String>fold(f -> "", DiscFinding.NotFound::reason))
-        .contains("outside the picture");
+    assertThat(finding).isEqualTo(new DiscFinding.NotFound(NoDiscReason.OUTSIDE_PICTURE));
   }
 
   @Test

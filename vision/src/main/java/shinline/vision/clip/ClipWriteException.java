@@ -1,0 +1,12 @@
+package shinline.vision.clip;
+
+import java.io.IOException;
+
+/** FFmpeg could not write a picture; most likely the disk is full. */
+public final class ClipWriteException extends IOException {
+  private static final long serialVersionUID = 1L;
+
+  ClipWriteException(int result) {
+    super("FFmpeg gave " + result);
+  }
+}
