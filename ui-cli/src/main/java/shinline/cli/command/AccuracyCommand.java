@@ -12,6 +12,8 @@ import shinline.cli.accuracy.AccuracyRun;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
+import shinline.cli.file.Claim;
+import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
 
 /** {@code shinline accuracy}: scores the program against clips whose truth is known. */
@@ -52,7 +54,12 @@ public final class AccuracyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<WholeFile> page = Optional.ofNullable(out).map(WholeFile::new);
+    try (OutputFiles files = new OutputFiles(List.of())) {
+      return report(Optional.ofNullable(out).map(f -> files.file(f, Claim.NAMED)));
+    }
+  }
+
+  private int report(Optional<WholeFile> page) {
     page.ifPresent(WholeFile::checkWritable);
     AccuracyRun run =
         new AccuracyRun(

@@ -23,6 +23,7 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.FlagImages;
+import shinline.cli.file.OutputFiles;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
 import shinline.cli.format.RepCsv;
@@ -141,6 +142,12 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CheckOptions options = options();
+    try (OutputFiles files = new OutputFiles(clips)) {
+      return check(options, files).number();
+    }
+  }
+
+  private ExitCode check(CheckOptions options, OutputFiles files) {
     OutputPlan plan =
         OutputPlan.of(
             clips,
@@ -150,7 +157,8 @@ public final class CheckCommand implements Callable<Integer> {
                 Optional.ofNullable(csv),
                 Optional.ofNullable(out),
                 Optional.ofNullable(annotated),
-                noReport ? OutputPlan.Page.LEFT_OUT : OutputPlan.Page.WRITTEN));
+                noReport ? OutputPlan.Page.LEFT_OUT : OutputPlan.Page.WRITTEN),
+            files);
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
     ExitCode worst = ExitCode.MEASURED;
     boolean anyRead = false;
@@ -160,7 +168,7 @@ public final class CheckCommand implements Callable<Integer> {
         ClipReport report = check(clip, options);
         anyRead |= report.exitCode() != ExitCode.UNREADABLE;
         print(report, text);
-        worst = worst.worse(report.exitCode()).worse(write(report, plan, clip));
+        worst = worst.worse(report.exitCode()).worse(write(report, plan, clip, files));
       } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
         surroundings.fault(Words.say("fault.in-clip", clip.getFileName()), e);
         worst = worst.worse(ExitCode.INTERNAL);
@@ -174,7 +182,7 @@ public final class CheckCommand implements Callable<Integer> {
       text.closing().forEach(surroundings.out()::println);
     }
     surroundings.out().flush();
-    return worst.number();
+    return worst;
   }
 
   private ClipReport check(Path clip, CheckOptions options) {
@@ -194,14 +202,16 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   /** A full disk under one clip's result must not lose the table of the next clip. */
-  private ExitCode write(ClipReport report, OutputPlan plan, Path clip) {
+  private ExitCode write(ClipReport report, OutputPlan plan, Path clip, OutputFiles files) {
     try {
       RepPictures pictures =
           report instanceof ClipReport.Measured m ? pictures(m, plan, clip) : RepPictures.none();
       if (report instanceof ClipReport.Measured measured) {
         for (WholeFile file : plan.json(clip)) {
           FlagImages images =
-              file.isDevice() ? FlagImages.none() : new PictureFiles(file.path()).write(pictures);
+              file.isDevice()
+                  ? FlagImages.none()
+                  : new PictureFiles(file.path(), files).write(pictures);
           file.write(w -> ResultJson.write(measured, images, w));
         }
         for (WholeFile file : plan.series(clip)) {
@@ -281,8 +291,8 @@ public final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private void annotate(Path film, ClipReport.Measured report, Path clip) {
-    Progress progress = surroundings.progress(String.valueOf(film.getFileName()));
+  private void annotate(WholeFile film, ClipReport.Measured report, Path clip) {
+    Progress progress = surroundings.progress(String.valueOf(film.path().getFileName()));
     try {
       AnnotatedClip.write(film, clip, report, captureFps(), units, face(), progress);
     } finally {

@@ -22,9 +22,11 @@ import shinline.cli.words.Words;
  */
 public final class OutputPlan {
   private final Asked asked;
+  private final OutputFiles files;
 
-  private OutputPlan(Asked asked) {
+  private OutputPlan(Asked asked, OutputFiles files) {
     this.asked = asked;
+    this.files = files;
   }
 
   /**
@@ -54,7 +56,7 @@ public final class OutputPlan {
   /**
    * @throws CoachException when the places clash, or cannot be written to
    */
-  public static OutputPlan of(List<Path> clips, Asked asked) {
+  public static OutputPlan of(List<Path> clips, Asked asked, OutputFiles files) {
     if (clips.size() > 1 && asked.annotated().isPresent()) {
       throw CoachException.usage(Words.say("file.one-annotated", clips.size()));
     }
@@ -63,7 +65,7 @@ public final class OutputPlan {
         && (asked.json().isPresent() || asked.series().isPresent() || asked.csv().isPresent())) {
       throw CoachException.usage(Words.say("file.one-clip", clips.size()));
     }
-    OutputPlan plan = new OutputPlan(asked);
+    OutputPlan plan = new OutputPlan(asked, files);
     Optional<Path> folder = asked.folder();
     folder.ifPresent(OutputPlan::makeFolder);
     Map<String, Path> clipOf = new HashMap<>();
@@ -81,10 +83,8 @@ public final class OutputPlan {
         if (!places.add(place)) {
           throw CoachException.usage(Words.say("file.named-twice", file.path()));
         }
-        for (Path input : clips) {
-          if (place.equals(input.toAbsolutePath().normalize()) || same(place, input)) {
-            throw CoachException.usage(Words.say("file.is-clip", file.path()));
-          }
+        if (files.isClip(place)) {
+          throw CoachException.usage(Words.say("file.is-clip", file.path()));
         }
         if (!plan.madeLater(file, clip)) {
           file.checkWritable();
@@ -115,12 +115,13 @@ public final class OutputPlan {
       return Optional.empty();
     }
     return Optional.of(
-        new WholeFile(
+        files.file(
             asked
                 .folder()
                 .map(f -> f.resolve(stem(clip) + ".html"))
                 .orElseGet(
-                    () -> clip.resolveSibling(stem(clip) + "-shinline").resolve("report.html"))));
+                    () -> clip.resolveSibling(stem(clip) + "-shinline").resolve("report.html")),
+            Claim.OURS));
   }
 
   /** Whether the page goes to a place nobody named: then a place that refuses it is no failure. */
@@ -129,14 +130,14 @@ public final class OutputPlan {
   }
 
   /** Where the annotated clip goes: a file or nowhere. */
-  public Optional<Path> annotated() {
-    return asked.annotated();
+  public Optional<WholeFile> annotated() {
+    return asked.annotated().map(f -> files.file(f, Claim.NAMED));
   }
 
   /** Phones go by the ending, and a film is finished by going back in it, which a pipe cannot. */
   private static void checkFilm(Path film) {
     if (!String.valueOf(film.getFileName()).toLowerCase(Locale.ROOT).endsWith(".mp4")
-        || new WholeFile(film).isDevice()) {
+        || WholeFile.isDevice(film)) {
       throw CoachException.usage(Words.say("file.no-film", film));
     }
   }
@@ -147,7 +148,7 @@ public final class OutputPlan {
             series(clip).stream(),
             reps(clip).stream(),
             page(clip).stream(),
-            asked.annotated().map(WholeFile::new).stream())
+            annotated().stream())
         .flatMap(s -> s)
         .toList();
   }
@@ -158,8 +159,9 @@ public final class OutputPlan {
 
   private List<WholeFile> places(Optional<Path> single, Path clip, String ending) {
     return Stream.concat(
-            single.stream(), asked.folder().stream().map(f -> f.resolve(stem(clip) + ending)))
-        .map(WholeFile::new)
+            single.stream().map(f -> files.file(f, Claim.NAMED)),
+            asked.folder().stream()
+                .map(f -> files.file(f.resolve(stem(clip) + ending), Claim.OURS)))
         .toList();
   }
 
@@ -167,14 +169,6 @@ public final class OutputPlan {
     String name = String.valueOf(clip.getFileName());
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
-  }
-
-  private static boolean same(Path a, Path b) {
-    try {
-      return Files.exists(a) && Files.exists(b) && Files.isSameFile(a, b);
-    } catch (IOException e) {
-      return false;
-    }
   }
 
   private static void makeFolder(Path folder) {

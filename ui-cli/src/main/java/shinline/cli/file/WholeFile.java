@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.words.Words;
@@ -23,9 +21,13 @@ import shinline.cli.words.Words;
  */
 public final class WholeFile {
   private final Path target;
+  private final Claim claim;
+  private final OutputFiles files;
 
-  public WholeFile(Path target) {
+  WholeFile(Path target, Claim claim, OutputFiles files) {
     this.target = target;
+    this.claim = claim;
+    this.files = files;
   }
 
   /** Fills a text file. */
@@ -36,7 +38,11 @@ public final class WholeFile {
 
   /** Fills a file of any kind, by its path. */
   @FunctionalInterface
-  private interface Filling {
+  public interface Filling {
+    /**
+     * @param file where to write; nothing is there yet, or a device
+     * @param how to open it
+     */
     void fill(Path file, OpenOption... how) throws IOException;
   }
 
@@ -60,9 +66,8 @@ public final class WholeFile {
         }
         return;
       }
-      Path part = part();
-      Files.newOutputStream(part, StandardOpenOption.CREATE_NEW).close();
-      Files.delete(part);
+      checkFree();
+      files.begin(place());
     } catch (IOException e) {
       throw unwritable(words(e));
     }
@@ -104,18 +109,24 @@ public final class WholeFile {
     replace((file, how) -> Files.write(file, content, how));
   }
 
-  private void replace(Filling filling) {
+  /**
+   * @param filling writes a file that is neither text nor in memory
+   * @throws CoachException as {@link #checkWritable}; the old file, if any, is then still there
+   */
+  public void replace(Filling filling) {
     try {
       if (isDevice()) {
         filling.fill(target);
         return;
       }
-      // A link is followed, so that the file it names is replaced and not the link.
-      Path place = Files.exists(target) ? target.toRealPath() : target;
-      Path part = part();
+      checkFree();
+      Path place = place();
+      Path part = files.begin(place);
       try {
         filling.fill(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        move(part, place);
+        // Somebody may have put a file there in the meantime.
+        checkFree();
+        files.finish(part, place, claim);
       } finally {
         Files.deleteIfExists(part);
       }
@@ -124,24 +135,38 @@ public final class WholeFile {
     }
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  /** Whether nothing stands in the way of a file here. */
+  public boolean isFree() {
     try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+      return files.mayTake(target, claim);
+    } catch (IOException e) {
+      throw unwritable(words(e));
+    }
+  }
+
+  private void checkFree() throws IOException {
+    if (files.isClip(target)) {
+      throw CoachException.usage(Words.say("file.is-clip", target));
+    }
+    if (!files.mayTake(target, claim)) {
+      throw unwritable(Words.say("file.unwritable.foreign"));
     }
   }
 
   /** A pipe or a device has no place beside it to write to first. */
   public boolean isDevice() {
-    return Files.exists(target) && !Files.isRegularFile(target) && !Files.isDirectory(target);
+    return isDevice(target);
   }
 
-  /** Beside the file itself, since only a move within one file system is atomic. */
-  private Path part() throws IOException {
-    Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
-    return place.resolveSibling(
-        "." + place.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+  static boolean isDevice(Path place) {
+    return Files.exists(place) && !Files.isRegularFile(place) && !Files.isDirectory(place);
+  }
+
+  /** A link the coach named is followed, so that the file it leads to is replaced, not the link. */
+  private Path place() throws IOException {
+    return claim == Claim.NAMED && Files.exists(target)
+        ? target.toRealPath()
+        : target.toAbsolutePath();
   }
 
   private CoachException unwritable(String why) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.Progress;
@@ -90,7 +91,7 @@ public final class AnnotatedClip {
    * @throws CoachException when the clip cannot be read again, or the file not be written
    */
   public static void write(
-      Path target,
+      WholeFile target,
       Path clip,
       ClipReport.Measured report,
       OptionalDouble captureFps,
@@ -99,13 +100,16 @@ public final class AnnotatedClip {
       Progress progress) {
     try (Clip open =
         SecondReading.at(ClipReader.standard(), clip, captureFps, report.clip(), FrameChoice.ALL)
-            .orElseThrow(() -> failed(target, Words.say("picture.clip-gone")))) {
-      new AnnotatedClip(report, units, face).write(target, open, report, progress);
-    } catch (ClipWriteException e) {
-      throw failed(target, Words.say("picture.film.write-failed"));
-    } catch (IOException e) {
-      throw failed(
-          target, e.getMessage() == null ? Words.say("file.unwritable.disk") : e.getMessage());
+            .orElseThrow(() -> failed(target.path(), Words.say("picture.clip-gone")))) {
+      AnnotatedClip film = new AnnotatedClip(report, units, face);
+      target.replace(
+          (file, how) -> {
+            try {
+              film.write(file, target.path(), open, report, progress);
+            } catch (ClipWriteException e) {
+              throw failed(target.path(), Words.say("picture.film.write-failed"));
+            }
+          });
     }
   }
 
@@ -113,14 +117,19 @@ public final class AnnotatedClip {
     return CoachException.usage(Words.say("picture.film.unwritable", target, why));
   }
 
-  private void write(Path target, Clip clip, ClipReport.Measured report, Progress progress)
+  /**
+   * @param file where it grows
+   * @param target the name it will have, for complaints
+   */
+  private void write(
+      Path file, Path target, Clip clip, ClipReport.Measured report, Progress progress)
       throws IOException {
     int w = even(whole.widthPx());
     int h = even(whole.heightPx());
     // Drawn at the film's own times: a slow-motion clip stays one.
     double stretch = clip.info().slowMotionFactor();
     double fps = report.clip().medianFps() / stretch;
-    WriterOpening opening = ClipWriter.open(target, w, h, fps > 0 ? fps : USUAL_FPS);
+    WriterOpening opening = ClipWriter.open(file, w, h, fps > 0 ? fps : USUAL_FPS);
     if (opening instanceof WriterOpening.Refused refused) {
       throw CoachException.usage(
           Words.say(

@@ -32,18 +32,23 @@ class OutputPlanTest {
     assertThatThrownBy(() -> plan("a.mp4", "a.mp4"))
         .isInstanceOf(CoachException.class)
         .hasMessageContaining("is a clip");
-    assertThat(plan("drawn.mp4", "a.mp4").annotated()).contains(folder.resolve("drawn.mp4"));
+    assertThat(plan("drawn.mp4", "a.mp4").annotated().map(WholeFile::path))
+        .contains(folder.resolve("drawn.mp4"));
   }
 
   private OutputPlan plan(String annotated, String... clips) {
-    return OutputPlan.of(
-        List.of(clips).stream().map(folder::resolve).toList(),
-        new OutputPlan.Asked(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(folder.resolve(annotated)),
-            OutputPlan.Page.LEFT_OUT));
+    List<Path> inputs = List.of(clips).stream().map(folder::resolve).toList();
+    try (OutputFiles files = new OutputFiles(inputs)) {
+      return OutputPlan.of(
+          inputs,
+          new OutputPlan.Asked(
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.of(folder.resolve(annotated)),
+              OutputPlan.Page.LEFT_OUT),
+          files);
+    }
   }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.outcome.CoachException;
@@ -13,13 +15,24 @@ import shinline.cli.outcome.CoachException;
 class WholeFileTest {
   @TempDir Path folder;
 
+  private final OutputFiles files = new OutputFiles(List.of());
+
+  @AfterEach
+  void end() {
+    files.close();
+  }
+
+  private WholeFile file(Path target) {
+    return files.file(target, Claim.NAMED);
+  }
+
   @Test
   void aDiskThatFillsLeavesTheOldFileAndNothingElse() throws IOException {
     Path target = folder.resolve("a.json");
     Files.writeString(target, "old");
     assertThatThrownBy(
             () ->
-                new WholeFile(target)
+                file(target)
                     .write(
                         w -> {
                           w.write("half");
@@ -30,12 +43,14 @@ class WholeFileTest {
         .hasMessageContaining("No space left on device");
     assertThat(target).hasContent("old");
     assertThat(folder).isDirectoryContaining("glob:**a.json");
+    files.close();
     assertThat(Files.list(folder)).hasSize(1);
   }
 
   @Test
   void checkingLeavesNothingBehind() throws IOException {
-    new WholeFile(folder.resolve("a.json")).checkWritable();
+    file(folder.resolve("a.json")).checkWritable();
+    files.close();
     assertThat(Files.list(folder)).isEmpty();
   }
 
@@ -43,14 +58,15 @@ class WholeFileTest {
   void writingReplaces() throws IOException {
     Path target = folder.resolve("a.json");
     Files.writeString(target, "old");
-    new WholeFile(target).write(w -> w.write("new ±"));
+    file(target).write(w -> w.write("new ±"));
     assertThat(target).hasContent("new ±");
+    files.close();
     assertThat(Files.list(folder)).hasSize(1);
   }
 
   @Test
   void aMissingFolderIsSaidBeforehand() {
-    assertThatThrownBy(() -> new WholeFile(folder.resolve("no/a.json")).checkWritable())
+    assertThatThrownBy(() -> file(folder.resolve("no/a.json")).checkWritable())
         .isInstanceOf(CoachException.class)
         .hasMessageContaining("folder does not exist");
   }

@@ -15,7 +15,9 @@ import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shinline.cli.file.Claim;
 import shinline.cli.file.FlagImages;
+import shinline.cli.file.OutputFiles;
 import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.Progress;
 import shinline.cli.text.Units;
@@ -47,10 +49,17 @@ class ClipPicturesTest {
   @Test
   void faultsAreWrittenBesideTheResultAndNamedInIt() throws IOException {
     Path result = folder.resolve("mon.json");
-    Path old = Files.createFile(folder.resolve("mon-rep3-shallow.jpg"));
-    Path other = Files.createFile(folder.resolve("tue-rep3-shallow.jpg"));
+    Path old = folder.resolve("mon-rep3-shallow.jpg");
+    Path other = folder.resolve("tue-rep3-shallow.jpg");
+    Path coachs = Files.createFile(folder.resolve("mon-rep4-shallow.jpg"));
     RepPictures pictures = pictures(folder.resolve("set.mp4"));
-    FlagImages images = new PictureFiles(result).write(pictures);
+    FlagImages images;
+    try (OutputFiles files = new OutputFiles(List.of())) {
+      files.file(old, Claim.OURS).write(w -> w.write("of an earlier result"));
+      files.file(other, Claim.OURS).write(w -> w.write("of another result"));
+      images = new PictureFiles(result, files).write(pictures);
+    }
+    assertThat(coachs).exists();
     assertThat(images.fileName(1, FlagKind.HEEL_RISE))
         .isEqualTo(Optional.of("mon-rep1-heel-rise.jpg"));
     assertThat(images.fileName(1, FlagKind.SHALLOW)).isEmpty();
@@ -80,14 +89,16 @@ class ClipPicturesTest {
     Path clip = folder.resolve("set.mp4");
     Path drawn = folder.resolve("set-drawn.mp4");
     NoiseFilm.write(clip);
-    AnnotatedClip.write(
-        drawn,
-        clip,
-        StandingSet.measured(),
-        OptionalDouble.empty(),
-        Units.METRIC,
-        Face.BLURRED,
-        Progress.silent());
+    try (OutputFiles files = new OutputFiles(List.of(clip))) {
+      AnnotatedClip.write(
+          files.file(drawn, Claim.NAMED),
+          clip,
+          StandingSet.measured(),
+          OptionalDouble.empty(),
+          Units.METRIC,
+          Face.BLURRED,
+          Progress.silent());
+    }
     List<Double> times = new ArrayList<>();
     ClipOpening opening = ClipReader.standard().open(drawn, ClipOptions.defaults());
     try (Clip open = opening.fold(ClipOpening.Opened::clip, r -> unreadable(r.toString()))) {

@@ -45,7 +45,6 @@ import static org.bytedeco.opencv.global.opencv_core.CV_8UC3;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
@@ -63,9 +62,8 @@ import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.clip.WriterOpening.WriterRefusal;
 
 /**
- * Writes pictures with their own times as an H.264 mp4 that phones play. The film grows in a file
- * beside the wanted one and takes its name only when it is whole: a stopped run leaves no half
- * clip.
+ * Writes pictures with their own times as an H.264 mp4 that phones play. A film that cannot be
+ * finished is taken away; where it grows until it is whole is the caller's affair.
  */
 public final class ClipWriter implements AutoCloseable {
 
@@ -90,7 +88,6 @@ public final class ClipWriter implements AutoCloseable {
   private static final int FIXED_ONE = 1 << 16;
 
   private final Path target;
-  private final Path unfinished;
   private final int width;
   private final int height;
   private final AVFormatContext format;
@@ -108,7 +105,6 @@ public final class ClipWriter implements AutoCloseable {
 
   private ClipWriter(
       Path target,
-      Path unfinished,
       int width,
       int height,
       AVFormatContext format,
@@ -116,7 +112,6 @@ public final class ClipWriter implements AutoCloseable {
       AVStream stream,
       double typicalFps) {
     this.target = target;
-    this.unfinished = unfinished;
     this.width = width;
     this.height = height;
     this.format = format;
@@ -148,7 +143,7 @@ public final class ClipWriter implements AutoCloseable {
   /**
    * Begins a clip.
    *
-   * @param target the mp4 to write, replaced when it is there
+   * @param target the mp4 to write, in a place where nothing is yet
    * @param width pixels, 16…4096; an odd size is stretched by one pixel, as H.264 films are even
    * @param height likewise
    * @param typicalFps pictures a second, for the bit rate only; above 0
@@ -176,7 +171,6 @@ public final class ClipWriter implements AutoCloseable {
     if (name == null || Files.isDirectory(target)) {
       return new WriterOpening.Refused(WriterRefusal.FOLDER);
     }
-    Path unfinished = target.resolveSibling(name + ".unfinished");
     AVCodecContext codec = avcodec_alloc_context3(encoder);
     codec.width(width + width % 2);
     codec.height(height + height % 2);
@@ -206,7 +200,7 @@ public final class ClipWriter implements AutoCloseable {
     AVDictionary settings = new AVDictionary(null);
     // The index goes to the front, so that a phone can start playing before all has arrived.
     av_dict_set(settings, "movflags", "+faststart", 0);
-    try (BytePointer address = QuietFfmpeg.address(unfinished)) {
+    try (BytePointer address = QuietFfmpeg.address(target)) {
       boolean ready = avio_open(io, address, AVIO_FLAG_WRITE) >= 0;
       if (ready) {
         format.pb(io);
@@ -227,7 +221,7 @@ public final class ClipWriter implements AutoCloseable {
       av_dict_free(settings);
     }
     return new WriterOpening.Ready(
-        new ClipWriter(target, unfinished, width, height, format, codec, stream, typicalFps));
+        new ClipWriter(target, width, height, format, codec, stream, typicalFps));
   }
 
   /**
@@ -287,8 +281,7 @@ public final class ClipWriter implements AutoCloseable {
   }
 
   /**
-   * Finishes the clip and gives it its name; without any picture, or after a failed write, leaves
-   * no file behind.
+   * Finishes the clip; without any picture, or after a failed write, leaves no file behind.
    *
    * @throws IOException when the disk refuses
    */
@@ -308,11 +301,8 @@ public final class ClipWriter implements AutoCloseable {
     } finally {
       release();
       if (failed || !keep) {
-        Files.deleteIfExists(unfinished);
+        Files.deleteIfExists(target);
       }
-    }
-    if (keep) {
-      Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 
