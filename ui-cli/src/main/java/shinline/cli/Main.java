@@ -13,6 +13,7 @@ import picocli.CommandLine.Help.Ansi;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.command.AccuracyCommand;
+import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.ShinlineCommand;
 import shinline.cli.context.CommandContext;
@@ -62,6 +63,7 @@ public final class Main {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));
+    line.addSubcommand(new CalibrateCommand(surroundings, checker));
     line.setResourceBundle(Words.bundle());
     line.setOut(surroundings.out());
     line.setErr(surroundings.err());

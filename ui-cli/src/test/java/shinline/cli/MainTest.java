@@ -16,13 +16,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.check.CheckOptions;
-import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
+import shinline.vision.pose.PoseModel;
 
 /** The command line over a checker that answers by the clip's name. */
 class MainTest {
@@ -93,7 +93,7 @@ class MainTest {
     assertThat(options.request().overrides().rollDeg()).contains(-1.5);
     assertThat(options.request().target()).isEqualTo(Target.preset(ShinPreset.OVER_TOE));
     assertThat(options.captureFps()).hasValue(240);
-    assertThat(options.model()).isEqualTo(ModelChoice.HEAVY);
+    assertThat(options.model()).isEqualTo(PoseModel.HEAVY);
     assertThat(err.toString()).isEmpty();
     assertThat(out.toString()).contains("not a diagnosis");
   }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
@@ -18,38 +20,16 @@ import shinline.metrics.track.RobustStatistics;
  * The athlete over the clip after correction, upright, with what stays the same: the planted front
  * foot, the size.
  */
-record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics kinematics) {
+record Body(
+    CleanTrack track,
+    BodyScale scale,
+    Point toe,
+    Point heel,
+    Kinematics kinematics,
+    Calibration calibration) {
 
-  /** A rear foot this much above the front one (share of stature) rests on something. */
-  private static final double BENCH_RISE = 0.09;
-
-  /**
-   * How much higher or lower the rear foot on its bench shows for standing in another plane, share
-   * of stature: mean of five clips with truth. Feet 0.14 m apart sideways, a camera at 0.8 m height
-   * and 3.7 m distance and a bench of 0.43 m give the same.
-   */
-  private static final double BENCH_DEPTH = 0.0122;
-
-  /** How far below the middle of heel and toe point the sole is, share of stature. */
-  private static final double SOLE_BELOW = 0.0214;
-
-  /**
-   * How much higher or lower the rear knee shows for standing in another plane when nothing tells,
-   * share of stature; like the sole's from clips with truth.
-   */
-  private static final double USUAL_LIFT = 0.023;
-
-  /** The rear foot stands on its toes: its point lies this much above the front one's. */
-  private static final double REAR_TOE_ABOVE = 0.0105;
-
-  /** The knee is nearer to the camera's height than the toe, and moves less. */
-  private static final double KNEE_OF_TOE = 0.9;
-
-  /** A rear toe in the dark may be 3 cm off, as much as stances differ. */
-  private static final double TRUST_IN_TOE = 0.6;
-
-  static Optional<Body> of(CleanTrack corrected) {
-    Optional<BodyScale> scale = BodyScale.of(corrected);
+  static Optional<Body> of(CleanTrack corrected, Calibration calibration) {
+    Optional<BodyScale> scale = BodyScale.of(corrected, calibration);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
     Optional<Point> heel = planted(corrected.path(BodyPoint.FRONT_HEEL));
     if (scale.isEmpty() || toe.isEmpty() || heel.isEmpty()) {
@@ -57,7 +37,12 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
     }
     return Optional.of(
         new Body(
-            corrected, scale.get(), toe.get(), heel.get(), Kinematics.of(corrected, toe.get())));
+            corrected,
+            scale.get(),
+            toe.get(),
+            heel.get(),
+            Kinematics.of(corrected, toe.get()),
+            calibration));
   }
 
   /** Where a point of the planted foot rests: the middle over the clip, which lifts do not move. */
@@ -101,7 +86,7 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
    */
   Series rearKneeHeight() {
     double stature = scale.staturePx();
-    double soleBelow = SOLE_BELOW * stature;
+    double soleBelow = calibration.value(CalibrationKey.BODY_SOLE_BELOW) * stature;
     double lifted = rearLift() * stature;
     double floor = (toe.y() + heel.y()) / 2;
     return track.path(BodyPoint.REAR_KNEE).y().map(y -> y - floor + soleBelow - lifted);
@@ -113,13 +98,17 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
    * if not very exactly; on a bench it tells nothing, and the usual stance is taken.
    */
   private double rearLift() {
-    double usual = USUAL_LIFT * (track.source().frontLegNearCamera() ? 1 : -1);
+    double usual =
+        calibration.value(CalibrationKey.BODY_REAR_KNEE_LIFT)
+            * (track.source().frontLegNearCamera() ? 1 : -1);
     OptionalDouble rise = rearToeRise();
-    if (rise.isEmpty() || rise.getAsDouble() > BENCH_RISE) {
+    if (rise.isEmpty() || rise.getAsDouble() > calibration.value(CalibrationKey.BODY_BENCH_RISE)) {
       return usual;
     }
-    double seen = KNEE_OF_TOE * (rise.getAsDouble() - REAR_TOE_ABOVE);
-    return usual + TRUST_IN_TOE * (seen - usual);
+    double seen =
+        calibration.value(CalibrationKey.BODY_KNEE_OF_TOE)
+            * (rise.getAsDouble() - calibration.value(CalibrationKey.BODY_REAR_TOE_ABOVE));
+    return usual + calibration.value(CalibrationKey.BODY_TRUST_IN_TOE) * (seen - usual);
   }
 
   /**
@@ -130,7 +119,10 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
     double sure = track.source().sideAgreement();
     return track.source().sideIsClear()
         ? 0
-        : 2 * USUAL_LIFT * Math.sqrt(sure * (1 - sure)) * scale.staturePx();
+        : 2
+            * calibration.value(CalibrationKey.BODY_REAR_KNEE_LIFT)
+            * Math.sqrt(sure * (1 - sure))
+            * scale.staturePx();
   }
 
   /** The rear toe above the front one, share of stature; the middle over the clip. */
@@ -155,8 +147,10 @@ record Body(CleanTrack track, BodyScale scale, Point toe, Point heel, Kinematics
    */
   OptionalDouble benchRise() {
     double rise = rearToeRise().orElse(0);
-    double depth = BENCH_DEPTH * (track.source().frontLegNearCamera() ? 1 : -1);
-    return rise > BENCH_RISE
+    double depth =
+        calibration.value(CalibrationKey.BODY_BENCH_DEPTH)
+            * (track.source().frontLegNearCamera() ? 1 : -1);
+    return rise > calibration.value(CalibrationKey.BODY_BENCH_RISE)
         ? OptionalDouble.of((rise - depth) * scale.staturePx())
         : OptionalDouble.empty();
   }

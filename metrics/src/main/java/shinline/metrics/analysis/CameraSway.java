@@ -2,6 +2,7 @@ package shinline.metrics.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.track.BodyPoint;
@@ -21,12 +22,6 @@ record CameraSway(double px, double rollDeg) {
   /** Share of the looks that lie within one standard deviation of the middle. */
   private static final double ONE_SIGMA = 0.683;
 
-  /**
-   * Less than this share of stature is what the pose model itself moves a planted foot by: 0.3 % on
-   * clips filmed from a tripod, 1.1 % and more on the same ones shaken.
-   */
-  private static final double NOTICED = 0.006;
-
   static CameraSway of(CameraHold hold, Body body) {
     if (hold != CameraHold.NOT_FOLLOWED) {
       return NONE;
@@ -37,7 +32,9 @@ record CameraSway(double px, double rollDeg) {
       px = Math.min(px, levelSpread(body.track().path(point)));
     }
     double stature = body.scale().staturePx();
-    if (Double.isInfinite(px) || px < NOTICED * stature) {
+    // Less is what the pose model itself moves a planted foot by.
+    double noticed = body.calibration().value(CalibrationKey.SWAY_NOTICED);
+    if (Double.isInfinite(px) || px < noticed * stature) {
       return NONE;
     }
     // Hands turn a phone while they shift it. Taken as one radian for a shift of one stature; clips

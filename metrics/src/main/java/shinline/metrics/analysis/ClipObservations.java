@@ -6,28 +6,20 @@ import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.result.SetUp.CameraHold;
 
 /**
- * What the clip and the pose model tell beside the track.
+ * What the clip tells beside the track.
  *
- * @param grade how good the pose model's points are
  * @param hold how the camera was held; the track is steadied already when it moved
  * @param roll turn of the camera found from the background's straight lines
  * @param disc a disc of known size seen beside the athlete
  * @param outlines the trunk's outline in some frames, in standing and at the bottoms
  */
 public record ClipObservations(
-    PoseGrade grade,
     CameraHold hold,
     Optional<BackgroundRoll> roll,
     Optional<Disc> disc,
     List<TrunkOutline> outlines) {
   public ClipObservations {
     outlines = List.copyOf(outlines);
-  }
-
-  /** How good the pose model's points are; the smaller model exchanges legs and lifts heels. */
-  public enum PoseGrade {
-    FINE,
-    COARSE
   }
 
   /**
@@ -43,29 +35,24 @@ public record ClipObservations(
    */
   public record BackgroundRoll(double rollDeg, double plusMinusDeg) {}
 
-  /** A camera that stood still before a room that tells nothing, and points of the fine grade. */
+  /** A camera that stood still before a room that tells nothing. */
   public static ClipObservations none() {
-    return new ClipObservations(
-        PoseGrade.FINE, CameraHold.STILL, Optional.empty(), Optional.empty(), List.of());
-  }
-
-  public ClipObservations withGrade(PoseGrade poseGrade) {
-    return new ClipObservations(poseGrade, hold, roll, disc, outlines);
+    return new ClipObservations(CameraHold.STILL, Optional.empty(), Optional.empty(), List.of());
   }
 
   public ClipObservations withHold(CameraHold cameraHold) {
-    return new ClipObservations(grade, cameraHold, roll, disc, outlines);
+    return new ClipObservations(cameraHold, roll, disc, outlines);
   }
 
   public ClipObservations withRoll(Optional<BackgroundRoll> seen) {
-    return new ClipObservations(grade, hold, seen, disc, outlines);
+    return new ClipObservations(hold, seen, disc, outlines);
   }
 
   public ClipObservations withDisc(Optional<Disc> seen) {
-    return new ClipObservations(grade, hold, roll, seen, outlines);
+    return new ClipObservations(hold, roll, seen, outlines);
   }
 
   public ClipObservations withOutlines(List<TrunkOutline> seen) {
-    return new ClipObservations(grade, hold, roll, disc, seen);
+    return new ClipObservations(hold, roll, disc, seen);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import shinline.metrics.back.BackReading;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.SegmentAngles;
@@ -30,9 +31,6 @@ final class EvidenceReading {
 
   /** A heel or forefoot that is up stays up about this long. */
   private static final double HELD_S = 0.3;
-
-  /** A foot that is missed in more looks than these cannot be judged. */
-  private static final double LEAST_SEEN_FOOT = 0.85;
 
   private final Body body;
   private final Series heel;
@@ -114,7 +112,8 @@ final class EvidenceReading {
    * with both ends is a point misplaced, as is one that jumps up and comes down again at once.
    */
   private Peak held(Series end, Series other, BodyPoint point, RepTimes t) {
-    if (body.track().source().seenShare(point, t.startS(), t.endS()) < LEAST_SEEN_FOOT) {
+    double seen = body.track().source().seenShare(point, t.startS(), t.endS());
+    if (seen < body.calibration().value(CalibrationKey.FOOT_LEAST_SEEN)) {
       return Peak.NONE;
     }
     Series over = joined(end, other, i -> end.value(i) - Math.max(0, other.value(i)));

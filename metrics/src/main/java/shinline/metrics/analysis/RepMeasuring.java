@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.interval.IntervalModel;
@@ -23,16 +25,12 @@ final class RepMeasuring {
   private static final String NO_SCALE =
       "no scale: give the athlete's height (--height) for centimetres";
 
-  /** An edge is found to about a frame, and the level it crosses to a share of the travel. */
-  private static final double EDGE_FRAMES = 0.5;
-
-  private static final double LEVEL_SHARE = 0.017;
-
   /** A bridge reaches at least to the next look, whatever the length of the hold. */
   private static final double BRIDGE_S = 0.1;
 
   private final Body body;
   private final Scale scale;
+  private final Calibration calibration;
   private final IntervalModel intervals;
   private final double rollSigmaDeg;
   private final CameraSway sway;
@@ -41,16 +39,11 @@ final class RepMeasuring {
   private final Series rearKnee;
 
   RepMeasuring(
-      Body body,
-      Scale scale,
-      IntervalModel intervals,
-      double rollSigmaDeg,
-      CameraSway sway,
-      double yawDeg,
-      double frameS) {
+      Body body, Scale scale, double rollSigmaDeg, CameraSway sway, double yawDeg, double frameS) {
     this.body = body;
     this.scale = scale;
-    this.intervals = intervals.scaledTo(scale.share());
+    calibration = body.calibration();
+    intervals = new IntervalModel(calibration, scale.share());
     this.rollSigmaDeg = Math.hypot(rollSigmaDeg, sway.rollDeg());
     this.sway = sway;
     this.yawDeg = yawDeg;
@@ -210,10 +203,12 @@ final class RepMeasuring {
   }
 
   TempoReading tempo(Rep rep) {
-    double edge = EDGE_FRAMES * frameS;
+    double edge = edgeS();
     // Near the top and the bottom the hip moves slowly: a level that is a little off is crossed
     // sooner or later by its share of the travel over the speed there, about T·share/0.7.
-    double level = Math.hypot(LEVEL_SHARE, sway.px() / rep.travel());
+    double level =
+        Math.hypot(
+            calibration.value(CalibrationKey.INTERVAL_PHASE_LEVEL), sway.px() / rep.travel());
     double lowering = pm(edge, level, rep.tempo().loweringS());
     double drive = pm(edge, level, rep.tempo().driveS());
     double hold =
@@ -229,6 +224,11 @@ final class RepMeasuring {
         rep.tempo().topS().isPresent()
             ? Reading.of(rep.tempo().topS().getAsDouble(), Math.max(lowering, drive))
             : Reading.missing("no rep follows"));
+  }
+
+  /** An edge is found to about a frame. */
+  private double edgeS() {
+    return calibration.value(CalibrationKey.INTERVAL_PHASE_EDGE) * frameS;
   }
 
   private static double pm(double edge, double level, double phase) {
@@ -250,8 +250,11 @@ final class RepMeasuring {
       return Reading.missing("the drive was not seen whole");
     }
     double value = (peak ? speed.get().peak() : speed.get().mean()) * cm.get() / 100;
-    double edgeShare = 2 * EDGE_FRAMES * frameS / Math.max(0.1, rep.tempo().driveS());
-    double share = Math.hypot(scale.share(), Math.hypot(0.03, peak ? 0.05 : edgeShare / 1.4));
+    double edgeShare = 2 * edgeS() / Math.max(0.1, rep.tempo().driveS());
+    double moment = peak ? calibration.value(CalibrationKey.INTERVAL_PEAK_SPEED) : edgeShare / 1.4;
+    double share =
+        Math.hypot(
+            scale.share(), Math.hypot(calibration.value(CalibrationKey.INTERVAL_SPEED), moment));
     share = Math.hypot(share, Math.sqrt(2) * sway.px() / rep.travel());
     return Reading.of(value, Math.max(0.005, 1.96 * share * Math.abs(value)));
   }

@@ -3,6 +3,8 @@ package shinline.metrics.analysis;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.result.SetUp.ScaleSource;
 
 /**
@@ -13,43 +15,29 @@ import shinline.metrics.result.SetUp.ScaleSource;
  */
 record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optional<String> warning) {
 
-  /** A stated height is good to a centimetre, its segments to a hundredth of stature. */
-  private static final double HEIGHT_SHARE = 0.012;
-
-  /** A disc beside the athlete stands in another plane: 0.15 m of 3.6 m. */
-  private static final double DISC_SHARE = 0.04;
-
-  /**
-   * The rear foot lies on its bench in another plane, and its toe point is not the bench's top: 4 %
-   * off the scale by height on five clips with truth, at most 6 %, and 11 % in the dark.
-   */
-  private static final double BENCH_SHARE = 0.06;
-
-  /** A disc and a height that differ by more than two and a half of their deviations. */
-  private static final double DISAGREE = 0.10;
-
-  /** Hardly any athlete is shorter or taller; the disc then stands well before or behind. */
-  private static final double SHORTEST_CM = 140;
-
-  private static final double TALLEST_CM = 215;
-
   static Scale of(SetRequest.KnownLengths known, Optional<ClipObservations.Disc> seen, Body body) {
+    Calibration calibration = body.calibration();
     double staturePx = body.scale().staturePx();
     Optional<Scale> height =
         known
             .athleteHeightM()
-            .map(m -> new Scale(100 * m / staturePx, ScaleSource.HEIGHT, HEIGHT_SHARE));
+            .map(
+                m ->
+                    new Scale(
+                        100 * m / staturePx,
+                        ScaleSource.HEIGHT,
+                        calibration.value(CalibrationKey.SCALE_HEIGHT)));
     Optional<Scale> disc =
         seen.map(
             d ->
                 new Scale(
                     100 * d.diameterM() / d.diameterPx(),
                     ScaleSource.DISC,
-                    Math.hypot(DISC_SHARE, d.share())));
+                    Math.hypot(calibration.value(CalibrationKey.SCALE_DISC), d.share())));
     if (disc.isPresent()) {
       return height.isPresent()
-          ? disc.get().against(height.get())
-          : disc.get().plausible(staturePx);
+          ? disc.get().against(height.get(), calibration.value(CalibrationKey.SCALE_DISAGREE))
+          : disc.get().plausible(staturePx, calibration);
     }
     if (height.isPresent()) {
       return height.get();
@@ -57,7 +45,9 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
     OptionalDouble bench = body.benchRise();
     if (known.benchHeightM().isPresent() && bench.isPresent()) {
       return new Scale(
-          100 * known.benchHeightM().get() / bench.getAsDouble(), ScaleSource.BENCH, BENCH_SHARE);
+          100 * known.benchHeightM().get() / bench.getAsDouble(),
+          ScaleSource.BENCH,
+          calibration.value(CalibrationKey.SCALE_BENCH));
     }
     return new Scale(Optional.empty(), ScaleSource.NONE, 0, Optional.empty());
   }
@@ -67,9 +57,9 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
   }
 
   /** A disc nearer the camera than the athlete looks larger, and makes the athlete small. */
-  private Scale against(Scale height) {
+  private Scale against(Scale height, double mostShare) {
     double ratio = height.cm() / cm();
-    if (Math.abs(ratio - 1) <= DISAGREE) {
+    if (Math.abs(ratio - 1) <= mostShare) {
       return this;
     }
     return height.warned(
@@ -83,9 +73,10 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
             ratio > 1 ? "nearer to" : "farther from"));
   }
 
-  private Scale plausible(double staturePx) {
+  private Scale plausible(double staturePx, Calibration calibration) {
     double statureCm = staturePx * cm();
-    return statureCm >= SHORTEST_CM && statureCm <= TALLEST_CM
+    return statureCm >= calibration.value(CalibrationKey.SCALE_SHORTEST)
+            && statureCm <= calibration.value(CalibrationKey.SCALE_TALLEST)
         ? this
         : warned(
             String.format(

@@ -2,20 +2,23 @@ package shinline.metrics.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import shinline.metrics.analysis.AnalysisOutcome.Kind;
 import shinline.metrics.analysis.AnalysisOutcome.NotMeasured;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.cleaning.CleaningParameters;
 import shinline.metrics.cleaning.TrackCleaning;
 import shinline.metrics.correction.CorrectionTable;
 import shinline.metrics.correction.JointCentreCorrection;
+import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
 import shinline.metrics.reps.RepParameters;
 import shinline.metrics.reps.RepSearch;
 import shinline.metrics.track.LegIdentity;
-import shinline.metrics.track.LegIdentityParameters;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawTrack;
@@ -23,16 +26,17 @@ import shinline.metrics.view.SideView;
 
 /** The whole way from a raw track to a measured and judged set. */
 public final class SetAnalysis {
-  /** Fewer looks than this cannot hold a rep. */
-  private static final int LEAST_POSES = 8;
-
-  /** Share of the looks in which the athlete must have been found. */
-  private static final double LEAST_FOUND = 0.3;
-
   private static final String FILM =
       "film from the side, the whole body in view, the phone level and at hip height";
 
-  private SetAnalysis() {}
+  private final Calibration calibration;
+
+  /**
+   * @param calibration of the pose model that saw the tracks
+   */
+  public SetAnalysis(Calibration calibration) {
+    this.calibration = calibration;
+  }
 
   /**
    * A track that is ready for the correction of its joint centres.
@@ -43,60 +47,77 @@ public final class SetAnalysis {
   public record Landmarks(CleanTrack track, ViewGeometry view) {}
 
   /** What the correction would be given; empty when the legs cannot be told apart. */
-  public static Optional<Landmarks> landmarks(
-      RawTrack raw, SetRequest request, ClipObservations seen) {
-    double yawDeg = SideView.yawDeg(raw);
-    return raw.poses().size() < LEAST_POSES
+  public Optional<Landmarks> landmarks(RawTrack raw, SetRequest request, ClipObservations seen) {
+    double yawDeg = SideView.yawDeg(raw, calibration);
+    return raw.poses().size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)
         ? Optional.empty()
-        : new LegIdentity(LegIdentityParameters.DEFAULT)
+        : new LegIdentity(calibration)
             .resolve(raw)
             .fold(
                 resolved ->
-                    Optional.of(landmarks(resolved.track(), Vertical.of(request, seen), yawDeg)),
+                    Optional.of(
+                        landmarks(
+                            resolved.track(), Vertical.of(request, seen, calibration), yawDeg)),
                 unresolved -> Optional.empty());
   }
 
-  private static Landmarks landmarks(LegTrack legs, Vertical vertical, double yawDeg) {
+  private Landmarks landmarks(LegTrack legs, Vertical vertical, double yawDeg) {
     return new Landmarks(
-        new TrackCleaning(CleaningParameters.DEFAULT).clean(legs),
-        vertical.view(legs.facing().side(), SideView.toldDeg(yawDeg)));
+        new TrackCleaning(CleaningParameters.of(calibration)).clean(legs),
+        vertical.view(legs.facing().side(), SideView.toldDeg(yawDeg, calibration)));
   }
 
   /** Measures and judges the set a track shows. */
-  public static AnalysisOutcome of(RawTrack raw, SetRequest request, ClipObservations seen) {
-    return of(raw, request, seen, CorrectionTable.DEFAULT);
+  public AnalysisOutcome measure(RawTrack raw, SetRequest request, ClipObservations seen) {
+    return found(raw, request, seen)
+        .fold(set -> new AnalysisOutcome.Measured(set.measuring().result()), not -> not);
   }
 
-  /** The same with other offsets, to try a fit on clips it has not seen. */
-  public static AnalysisOutcome of(
-      RawTrack raw, SetRequest request, ClipObservations seen, CorrectionTable offsets) {
+  /** What the faults of each rep are judged by; nothing where no set can be measured. */
+  public List<RepEvidence> evidence(RawTrack raw, SetRequest request, ClipObservations seen) {
+    return found(raw, request, seen).fold(set -> set.measuring().evidence(), not -> List.of());
+  }
+
+  /** Whether there is a set to measure. */
+  private sealed interface Found {
+    default <T> T fold(Function<Set, T> set, Function<NotMeasured, T> not) {
+      return this instanceof Set s ? set.apply(s) : not.apply(((Nothing) this).why());
+    }
+  }
+
+  private record Set(SetMeasuring measuring) implements Found {}
+
+  private record Nothing(NotMeasured why) implements Found {}
+
+  private Found found(RawTrack raw, SetRequest request, ClipObservations seen) {
     if (raw.poses().isEmpty()) {
       return not(Kind.NOBODY, "nobody was found in the clip", FILM);
     }
     List<RawPose> found = raw.poses().stream().filter(p -> !p.nobody()).toList();
-    if (found.size() < LEAST_FOUND * raw.poses().size()) {
+    if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_FOUND) * raw.poses().size()) {
       return found.isEmpty()
           ? not(Kind.NOBODY, "nobody was found in the clip", FILM)
           : not(Kind.NOBODY, "the athlete was found in too few frames", FILM);
     }
-    if (found.size() < LEAST_POSES) {
+    if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)) {
       return not(Kind.TOO_SHORT, "the clip is too short to hold a rep", "film the whole set");
     }
-    double yawDeg = SideView.yawDeg(raw);
-    if (yawDeg > SideView.REFUSED_DEG) {
+    double yawDeg = SideView.yawDeg(raw, calibration);
+    double refusedDeg = calibration.value(CalibrationKey.SIDE_VIEW_REFUSED);
+    if (yawDeg > refusedDeg) {
       return not(
           Kind.NOT_SIDE_VIEW,
           "this is not a side view: the camera is about "
               + Math.round(yawDeg)
               + "° off, and at most "
-              + Math.round(SideView.REFUSED_DEG)
+              + Math.round(refusedDeg)
               + "° can be measured",
           FILM);
     }
-    return new LegIdentity(LegIdentityParameters.DEFAULT)
+    return new LegIdentity(calibration)
         .resolve(raw)
         .fold(
-            resolved -> measure(resolved.track(), yawDeg, request, seen, offsets),
+            resolved -> found(resolved.track(), yawDeg, request, seen),
             unresolved ->
                 not(
                     Kind.LEGS_UNRESOLVED,
@@ -104,18 +125,14 @@ public final class SetAnalysis {
                     "make sure it is a split squat seen from the side, both feet in view"));
   }
 
-  private static AnalysisOutcome measure(
-      LegTrack legs,
-      double yawDeg,
-      SetRequest request,
-      ClipObservations seen,
-      CorrectionTable offsets) {
-    Vertical vertical = Vertical.of(request, seen);
+  private Found found(LegTrack legs, double yawDeg, SetRequest request, ClipObservations seen) {
+    Vertical vertical = Vertical.of(request, seen, calibration);
     Landmarks landmarks = landmarks(legs, vertical, yawDeg);
     ViewGeometry view = landmarks.view();
     CleanTrack corrected =
-        new JointCentreCorrection(offsets).correct(landmarks.track().toSagittalPlane(view));
-    Optional<Body> maybe = Body.of(corrected);
+        new JointCentreCorrection(CorrectionTable.of(calibration))
+            .correct(landmarks.track().toSagittalPlane(view));
+    Optional<Body> maybe = Body.of(corrected, calibration);
     if (maybe.isEmpty()) {
       return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);
     }
@@ -133,12 +150,11 @@ public final class SetAnalysis {
     }
     Scale scale = Scale.of(request.scale(), seen.disc(), body);
     CameraSway sway = CameraSway.of(seen.hold(), body);
-    return new AnalysisOutcome.Measured(
-        new SetMeasuring(legs, body, scale, vertical, view, sway, request, seen, reps).result());
+    return new Set(new SetMeasuring(legs, body, scale, vertical, view, sway, request, seen, reps));
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */
-  private static boolean splitThroughout(Rep rep, CleanTrack track) {
+  private boolean splitThroughout(Rep rep, CleanTrack track) {
     var ankle = track.path(shinline.metrics.track.BodyPoint.FRONT_ANKLE);
     int inside = 0;
     int seen = 0;
@@ -149,10 +165,10 @@ public final class SetAnalysis {
         seen += ankle.seen(i) ? 1 : 0;
       }
     }
-    return seen >= 0.5 * inside;
+    return seen >= calibration.value(CalibrationKey.GATE_ANKLE_SEEN) * inside;
   }
 
-  static AnalysisOutcome not(Kind kind, String reason, String advice) {
-    return new NotMeasured(kind, reason, advice);
+  private static Nothing not(Kind kind, String reason, String advice) {
+    return new Nothing(new NotMeasured(kind, reason, advice));
   }
 }

@@ -9,14 +9,14 @@ import java.util.Optional;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.back.BackReading;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.Fault;
 import shinline.metrics.fault.FaultFinder;
-import shinline.metrics.fault.FaultLimits;
 import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
-import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
 import shinline.metrics.judgement.RepJudgement;
@@ -33,7 +33,6 @@ import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
-import shinline.metrics.view.SideView;
 
 /** Puts a set's result together: measures, faults, verdicts, trend, words. */
 final class SetMeasuring {
@@ -75,25 +74,13 @@ final class SetMeasuring {
 
   SetResult result() {
     Target target = request.target();
-    boolean coarse = seen.grade() == ClipObservations.PoseGrade.COARSE;
+    Calibration calibration = body.calibration();
     RepMeasuring measuring =
-        new RepMeasuring(
-            body,
-            scale,
-            coarse ? IntervalModel.DEFAULT.coarser() : IntervalModel.DEFAULT,
-            vertical.sigmaDeg(),
-            sway,
-            yawDeg,
-            frameS());
-    BackReading back = BackReading.of(squareOn(), reps, legs.facing().side());
-    EvidenceReading reading = new EvidenceReading(body, reps, back);
-    List<RepEvidence> evidence = reps.stream().map(reading::of).toList();
+        new RepMeasuring(body, scale, vertical.sigmaDeg(), sway, yawDeg, frameS());
+    BackReading back = back();
+    List<RepEvidence> evidence = evidence(back);
     List<List<Fault>> faults =
-        new FaultFinder(
-                coarse ? FaultLimits.DEFAULT.coarser() : FaultLimits.DEFAULT,
-                target.tempo(),
-                target.margin().s())
-            .find(evidence);
+        new FaultFinder(calibration, target.tempo(), target.margin().s()).find(evidence);
     FaultTelling telling = new FaultTelling(scale.cmPerPx(), body.scale().staturePx());
     RepJudge judge = new RepJudge(target, JudgeParameters.standard());
     List<RepResult> results = new ArrayList<>();
@@ -134,6 +121,20 @@ final class SetMeasuring {
         SetSentence.of(target, judgements),
         SeriesReading.of(legs, body, scale, view, reps),
         backs(results, back));
+  }
+
+  /** What the faults of each rep are judged by. */
+  List<RepEvidence> evidence() {
+    return evidence(back());
+  }
+
+  private List<RepEvidence> evidence(BackReading back) {
+    EvidenceReading reading = new EvidenceReading(body, reps, back);
+    return reps.stream().map(reading::of).toList();
+  }
+
+  private BackReading back() {
+    return BackReading.of(squareOn(), reps, legs.facing().side());
   }
 
   private Map<Integer, BackLine> backs(List<RepResult> results, BackReading back) {
@@ -190,7 +191,7 @@ final class SetMeasuring {
 
   private SetUp setUp(BackReading back) {
     List<String> warnings = new ArrayList<>();
-    if (yawDeg > SideView.WARNED_DEG) {
+    if (yawDeg > body.calibration().value(CalibrationKey.SIDE_VIEW_WARNED)) {
       warnings.add(
           "the camera looks about "
               + Math.round(yawDeg)
@@ -207,7 +208,7 @@ final class SetMeasuring {
           "left and right could be told apart only weakly: check that the front leg is the "
               + legs.frontLeg().name().toLowerCase(java.util.Locale.ROOT));
     }
-    if (legs.facing().agreement() < 0.65) {
+    if (legs.facing().agreement() < body.calibration().value(CalibrationKey.LEGS_CLEAR_FACING)) {
       warnings.add("the way the athlete faces is not clear from the clip");
     }
     unseenBacks(back).ifPresent(warnings::add);

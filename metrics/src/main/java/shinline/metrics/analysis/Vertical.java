@@ -1,9 +1,10 @@
 package shinline.metrics.analysis;
 
 import java.util.Optional;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.Angle;
 import shinline.metrics.geometry.ViewGeometry;
-import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.result.SetUp.RollSource;
 import shinline.metrics.track.Side;
 
@@ -14,17 +15,17 @@ import shinline.metrics.track.Side;
  */
 record Vertical(double rollDeg, double sigmaDeg, RollSource source) {
 
-  /** A coach who states the roll has read it off a level: half a degree either way. */
-  private static final double GIVEN_SIGMA_DEG = 0.25;
-
-  static Vertical of(SetRequest request, ClipObservations seen) {
+  static Vertical of(SetRequest request, ClipObservations seen, Calibration calibration) {
     Optional<Double> given = request.overrides().rollDeg();
     if (given.isPresent()) {
-      return new Vertical(given.get(), GIVEN_SIGMA_DEG, RollSource.GIVEN);
+      return new Vertical(
+          given.get(), calibration.value(CalibrationKey.INTERVAL_GIVEN_ROLL), RollSource.GIVEN);
     }
     return seen.roll()
         .map(r -> new Vertical(r.rollDeg(), r.plusMinusDeg() / 1.96, RollSource.BACKGROUND))
-        .orElse(new Vertical(0, IntervalModel.DEFAULT.unknownRollDeg(), RollSource.NONE));
+        .orElse(
+            new Vertical(
+                0, calibration.value(CalibrationKey.INTERVAL_UNKNOWN_ROLL), RollSource.NONE));
   }
 
   /**

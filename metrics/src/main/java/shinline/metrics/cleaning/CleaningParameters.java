@@ -1,5 +1,7 @@
 package shinline.metrics.cleaning;
 
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.signal.GapFill;
 import shinline.metrics.signal.ResidualAnalysis;
 
@@ -17,9 +19,14 @@ import shinline.metrics.signal.ResidualAnalysis;
  */
 public record CleaningParameters(
     GapFill gapFill, double outlierFloor, double leastRateHz, ResidualAnalysis cutoff) {
-  public static final CleaningParameters DEFAULT =
-      new CleaningParameters(
-          new GapFill(0.35), 0.006, 30, new ResidualAnalysis(0.25, 0.4, 0.65, 4, 6));
+  /** Those for the points of a calibrated pose model. */
+  public static CleaningParameters of(Calibration calibration) {
+    return new CleaningParameters(
+        new GapFill(0.35),
+        calibration.value(CalibrationKey.CLEANING_OUTLIER),
+        30,
+        new ResidualAnalysis(0.25, 0.4, 0.65, 4, 6));
+  }
 
   public CleaningParameters {
     if (!(outlierFloor >= 0 && leastRateHz > 0)) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
 import shinline.metrics.geometry.Point;
@@ -14,9 +16,9 @@ import shinline.metrics.track.BodyPoint;
  * frame, each clip with the same weight. Constant offsets are means; the front hip's grows with the
  * bend of the hip and is a line through its offsets.
  *
- * <p>How far the toe lies ahead is not fitted but kept from {@link CorrectionTable#DEFAULT}: it was
- * set on the distance of knee and toe in the side plane, which the toe's place in the picture, on a
- * foot that turns out, does not tell.
+ * <p>How far the toe lies ahead is not fitted but kept as it is: it was set on the distance of knee
+ * and toe in the side plane, which the toe's place in the picture, on a foot that turns out, does
+ * not tell.
  */
 public final class OffsetFit {
 
@@ -33,6 +35,14 @@ public final class OffsetFit {
   }
 
   private final List<Map<Fitted, Sums>> clips = new ArrayList<>();
+  private final double toeAhead;
+
+  /**
+   * @param kept calibration that tells what is not fitted
+   */
+  public OffsetFit(Calibration kept) {
+    toeAhead = kept.value(CalibrationKey.OFFSET_FRONT_TOE_AHEAD);
+  }
 
   /**
    * @param landmarks cleaned and square, not corrected
@@ -66,7 +76,7 @@ public final class OffsetFit {
         hip.slope(),
         mean(Fitted.FRONT_KNEE),
         mean(Fitted.FRONT_ANKLE),
-        new Offset(mean(Fitted.FRONT_TOE).along(), CorrectionTable.DEFAULT.frontToe().ahead()),
+        new Offset(mean(Fitted.FRONT_TOE).along(), toeAhead),
         mean(Fitted.FRONT_HEEL),
         mean(Fitted.REAR_KNEE));
   }

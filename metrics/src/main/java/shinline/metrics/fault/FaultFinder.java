@@ -2,6 +2,7 @@ package shinline.metrics.fault;
 
 import java.util.List;
 import java.util.stream.Stream;
+import shinline.metrics.calibration.Calibration;
 import shinline.metrics.target.TempoTarget;
 
 /**
@@ -9,22 +10,22 @@ import shinline.metrics.target.TempoTarget;
  * Definitions, sources and blind spots are in docs/measures.md.
  */
 public final class FaultFinder {
-  private final FaultLimits limits;
+  private final Calibration calibration;
   private final TempoTarget tempo;
   private final double tempoMarginS;
 
   /**
    * @param tempoMarginS an asked-for time may be missed by as much, seconds
    */
-  public FaultFinder(FaultLimits limits, TempoTarget tempo, double tempoMarginS) {
-    this.limits = limits;
+  public FaultFinder(Calibration calibration, TempoTarget tempo, double tempoMarginS) {
+    this.calibration = calibration;
     this.tempo = tempo;
     this.tempoMarginS = tempoMarginS;
   }
 
   /** Faults of each rep, in the order of the reps; those of a rep in the order of their kinds. */
   public List<List<Fault>> find(List<RepEvidence> reps) {
-    SetEvidence set = new SetEvidence(reps, limits, tempo, tempoMarginS);
+    SetEvidence set = new SetEvidence(reps, calibration, tempo, tempoMarginS);
     return reps.stream()
         .map(rep -> Stream.of(FlagKind.values()).flatMap(kind -> kind.of(rep, set)).toList())
         .toList();

@@ -3,6 +3,7 @@ package shinline.metrics.fault;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shinline.metrics.calibration.CalibrationKey;
 
 /**
  * The catalogue of faults: each kind with its rule, unit, weight, picture and the limit it is held
@@ -17,7 +18,7 @@ public enum FlagKind {
       Form.LEAN,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
-      "lean-grows.limit"),
+      CalibrationKey.LEAN_GROWS_LIMIT),
   HIPS_FIRST(
       TrunkRules::hipsFirst,
       FaultUnit.DEGREES,
@@ -25,7 +26,7 @@ public enum FlagKind {
       Form.LEAN,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
-      "hips-first.limit"),
+      CalibrationKey.HIPS_FIRST_LIMIT),
   HINGE_SHIFT(
       TrunkRules::hingeShift,
       FaultUnit.DEGREES,
@@ -33,7 +34,7 @@ public enum FlagKind {
       Form.HINGE,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
-      "hinge-shift.limit"),
+      CalibrationKey.HINGE_SHIFT_LIMIT),
   BACK_ROUNDS(
       BackRules::rounds,
       FaultUnit.PERCENT,
@@ -41,7 +42,7 @@ public enum FlagKind {
       Form.BACK,
       FaultPicture.BACK_OUTLINE,
       RepEffect.SPOILS,
-      "back-rounds.limit"),
+      CalibrationKey.BACK_ROUNDS_LIMIT),
   BACK_ARCHES(
       BackRules::arches,
       FaultUnit.PERCENT,
@@ -49,7 +50,7 @@ public enum FlagKind {
       Form.BACK,
       FaultPicture.BACK_OUTLINE,
       RepEffect.SPOILS,
-      "back-arches.limit"),
+      CalibrationKey.BACK_ARCHES_LIMIT),
   HEEL_RISE(
       FootRules::heelRise,
       FaultUnit.STATURES,
@@ -57,7 +58,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.HEEL,
       RepEffect.SPOILS,
-      "heel-rise.limit"),
+      CalibrationKey.HEEL_RISE_LIMIT),
   FOREFOOT_RISE(
       FootRules::forefootRise,
       FaultUnit.STATURES,
@@ -65,7 +66,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.FOREFOOT,
       RepEffect.SPOILS,
-      "forefoot-rise.limit"),
+      CalibrationKey.FOREFOOT_RISE_LIMIT),
   REAR_PUSH(
       FootRules::rearPush,
       FaultUnit.DEGREES,
@@ -73,7 +74,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.REAR_LEG,
       RepEffect.SPOILS,
-      "rear-push.limit"),
+      CalibrationKey.REAR_PUSH_LIMIT),
   WOBBLE(
       FootRules::wobble,
       FaultUnit.STATURES,
@@ -81,7 +82,7 @@ public enum FlagKind {
       Form.STEADINESS,
       FaultPicture.KNEE_WAY,
       RepEffect.NONE,
-      "wobble.limit"),
+      CalibrationKey.WOBBLE_LIMIT),
   SHALLOW(
       RangeAndTempoRules::shallow,
       FaultUnit.PERCENT,
@@ -89,7 +90,7 @@ public enum FlagKind {
       Form.DEPTH,
       FaultPicture.DEPTH,
       RepEffect.SPOILS,
-      "shallow.limit"),
+      CalibrationKey.SHALLOW_LIMIT),
   LOWERING_RUSHED(
       RangeAndTempoRules::loweringRushed,
       FaultUnit.SECONDS,
@@ -97,7 +98,7 @@ public enum FlagKind {
       Form.TEMPO,
       FaultPicture.LOWERING,
       RepEffect.NONE,
-      "lowering-rushed.limit"),
+      CalibrationKey.LOWERING_RUSHED_LIMIT),
   HOLD_SKIPPED(
       RangeAndTempoRules::holdSkipped,
       FaultUnit.SECONDS,
@@ -105,7 +106,7 @@ public enum FlagKind {
       Form.TEMPO,
       FaultPicture.HOLD,
       RepEffect.NONE,
-      "hold-skipped.limit"),
+      CalibrationKey.HOLD_SKIPPED_LIMIT),
   DRIVE_SLOW(
       RangeAndTempoRules::driveSlow,
       FaultUnit.PERCENT,
@@ -113,7 +114,7 @@ public enum FlagKind {
       Form.SPEED,
       FaultPicture.DRIVE,
       RepEffect.NONE,
-      "drive-slow.limit"),
+      CalibrationKey.DRIVE_SLOW_LIMIT),
   /** The coach's own limit, so no rule of ours: the judge of the target finds it. */
   SHIN_OFF_TARGET(
       FaultRule.NEVER,
@@ -121,8 +122,7 @@ public enum FlagKind {
       Weight.MIDDLE,
       Form.TARGET,
       FaultPicture.SHIN,
-      RepEffect.NONE,
-      "");
+      RepEffect.NONE);
 
   private final FaultRule rule;
   private final FaultUnit unit;
@@ -130,7 +130,7 @@ public enum FlagKind {
   private final Form form;
   private final FaultPicture picture;
   private final RepEffect effect;
-  private final String limitKey;
+  private final Optional<CalibrationKey> limitKey;
 
   FlagKind(
       FaultRule rule,
@@ -139,7 +139,28 @@ public enum FlagKind {
       Form form,
       FaultPicture picture,
       RepEffect effect,
-      String limitKey) {
+      CalibrationKey limitKey) {
+    this(rule, unit, weight, form, picture, effect, Optional.of(limitKey));
+  }
+
+  FlagKind(
+      FaultRule rule,
+      FaultUnit unit,
+      Weight weight,
+      Form form,
+      FaultPicture picture,
+      RepEffect effect) {
+    this(rule, unit, weight, form, picture, effect, Optional.empty());
+  }
+
+  FlagKind(
+      FaultRule rule,
+      FaultUnit unit,
+      Weight weight,
+      Form form,
+      FaultPicture picture,
+      RepEffect effect,
+      Optional<CalibrationKey> limitKey) {
     this.rule = rule;
     this.unit = unit;
     this.weight = weight;
@@ -207,7 +228,7 @@ public enum FlagKind {
   }
 
   /** Calibration key of the limit it is held to; empty when the coach sets the limit. */
-  public Optional<String> limitKey() {
-    return limitKey.isEmpty() ? Optional.empty() : Optional.of(limitKey);
+  public Optional<CalibrationKey> limitKey() {
+    return limitKey;
   }
 }

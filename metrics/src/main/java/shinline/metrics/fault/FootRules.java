@@ -2,21 +2,20 @@ package shinline.metrics.fault;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.FaultRule.Breach;
 
 /** The front foot on the floor, the rear one idle, the knee steady over them. */
 final class FootRules {
-  /** To and fro counts from this many times the set's middle rep on. */
-  private static final double WOBBLE_OVER_USUAL = 1.8;
-
   private FootRules() {}
 
   static Optional<Breach> heelRise(RepEvidence rep, SetEvidence set) {
-    return Breach.above(rep.heelAtS(), rep.heelRise(), set.limits().heelRiseShare());
+    return Breach.above(rep.heelAtS(), rep.heelRise(), set.limit(CalibrationKey.HEEL_RISE_LIMIT));
   }
 
   static Optional<Breach> forefootRise(RepEvidence rep, SetEvidence set) {
-    return Breach.above(rep.forefootAtS(), rep.forefootRise(), set.limits().forefootRiseShare());
+    return Breach.above(
+        rep.forefootAtS(), rep.forefootRise(), set.limit(CalibrationKey.FOREFOOT_RISE_LIMIT));
   }
 
   /** The rear knee opens more, over the front one, than is usual in this set. */
@@ -26,7 +25,8 @@ final class FootRules {
       return Optional.empty();
     }
     double more = rep.rearOpenDeg().getAsDouble() - usual.getAsDouble();
-    return Breach.above(rep.bottomEndS(), OptionalDouble.of(more), set.limits().rearPushDeg());
+    return Breach.above(
+        rep.bottomEndS(), OptionalDouble.of(more), set.limit(CalibrationKey.REAR_PUSH_LIMIT));
   }
 
   static Optional<Breach> wobble(RepEvidence rep, SetEvidence set) {
@@ -34,7 +34,10 @@ final class FootRules {
     if (usual.isEmpty()) {
       return Optional.empty();
     }
-    double limit = Math.max(set.limits().wobbleShare(), WOBBLE_OVER_USUAL * usual.getAsDouble());
+    double limit =
+        Math.max(
+            set.limit(CalibrationKey.WOBBLE_LIMIT),
+            set.limit(CalibrationKey.WOBBLE_OF_USUAL) * usual.getAsDouble());
     return Breach.above(rep.bottomS(), rep.wobble(), limit);
   }
 }

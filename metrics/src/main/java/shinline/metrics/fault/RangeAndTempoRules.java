@@ -1,6 +1,7 @@
 package shinline.metrics.fault;
 
 import java.util.Optional;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.FaultRule.Breach;
 import shinline.metrics.target.TempoTarget.Phase;
 
@@ -9,7 +10,7 @@ final class RangeAndTempoRules {
   private RangeAndTempoRules() {}
 
   static Optional<Breach> shallow(RepEvidence rep, SetEvidence set) {
-    double limit = set.limits().shallowShare();
+    double limit = set.limit(CalibrationKey.SHALLOW_LIMIT);
     double depth = rep.travel() / set.deepestAtFirst();
     return depth < limit
         ? Optional.of(Breach.ofShares(rep.bottomS(), depth, limit))
@@ -17,29 +18,30 @@ final class RangeAndTempoRules {
   }
 
   static Optional<Breach> loweringRushed(RepEvidence rep, SetEvidence set) {
-    FaultLimits limits = set.limits();
     double asked =
         shortest(
-            set, set.tempo().lowering(), set.most(RepEvidence::loweringS) * limits.rushedShare());
+            set,
+            set.tempo().lowering(),
+            set.most(RepEvidence::loweringS) * set.limit(CalibrationKey.LOWERING_RUSHED_LIMIT));
     return below(
         (rep.startS() + rep.bottomStartS()) / 2,
         rep.loweringS(),
-        Math.max(asked, limits.rushedS()));
+        Math.max(asked, set.limit(CalibrationKey.LOWERING_RUSHED_ALWAYS)));
   }
 
   /** Where no hold is asked for, only a set with a real hold can have one too short. */
   static Optional<Breach> holdSkipped(RepEvidence rep, SetEvidence set) {
     double longest = set.most(RepEvidence::holdS);
-    double real = longest >= set.limits().realHoldS() ? longest : 0;
+    double real = longest >= set.limit(CalibrationKey.HOLD_SKIPPED_REAL_HOLD) ? longest : 0;
     return below(
         rep.bottomS(),
         rep.holdS(),
-        shortest(set, set.tempo().hold(), real * set.limits().holdShare()));
+        shortest(set, set.tempo().hold(), real * set.limit(CalibrationKey.HOLD_SKIPPED_LIMIT)));
   }
 
   /** A shallow rep is slower over a shorter way: only a drive that also takes longer is slow. */
   static Optional<Breach> driveSlow(RepEvidence rep, SetEvidence set) {
-    double limit = set.limits().driveShare();
+    double limit = set.limit(CalibrationKey.DRIVE_SLOW_LIMIT);
     double best = set.most(r -> r.driveSpeed().orElse(0));
     if (rep.driveSpeed().isEmpty() || best <= 0) {
       return Optional.empty();

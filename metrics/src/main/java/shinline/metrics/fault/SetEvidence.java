@@ -4,19 +4,27 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.target.TempoTarget;
 import shinline.metrics.track.RobustStatistics;
 
 /**
- * What a rep is held against: the set's own reps, the limits, and the tempo asked for.
+ * What a rep is held against: the set's own reps, the limits of a calibration, and the tempo asked
+ * for.
  *
  * @param reps at least one, in their order
  * @param tempoMarginS an asked-for time may be missed by as much
  */
 record SetEvidence(
-    List<RepEvidence> reps, FaultLimits limits, TempoTarget tempo, double tempoMarginS) {
+    List<RepEvidence> reps, Calibration calibration, TempoTarget tempo, double tempoMarginS) {
   SetEvidence {
     reps = List.copyOf(reps);
+  }
+
+  /** A limit, in its key's unit. */
+  double limit(CalibrationKey key) {
+    return calibration.value(key);
   }
 
   RepEvidence first() {

@@ -2,6 +2,7 @@ package shinline.metrics.fault;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.FaultRule.Breach;
 
 /** Borrowing from the lower back, as far as the line of the trunk tells it. */
@@ -16,18 +17,19 @@ final class TrunkRules {
     return Breach.above(
             rep.bottomS(),
             difference(rep.leanBottomDeg(), set.first().leanBottomDeg()),
-            set.limits().leanGrowthDeg())
+            set.limit(CalibrationKey.LEAN_GROWS_LIMIT))
         .or(
             () ->
                 Breach.above(
                     rep.bottomS(),
                     difference(rep.leanBottomDeg(), rep.leanTopDeg()),
-                    set.limits().leanChangeDeg()));
+                    set.limit(CalibrationKey.LEAN_GROWS_IN_ONE_REP)));
   }
 
   /** The trunk tips on out of the bottom: the hips rise before the chest. */
   static Optional<Breach> hipsFirst(RepEvidence rep, SetEvidence set) {
-    return Breach.above(rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limits().hipsFirstDeg());
+    return Breach.above(
+        rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limit(CalibrationKey.HIPS_FIRST_LIMIT));
   }
 
   /**
@@ -40,8 +42,8 @@ final class TrunkRules {
             difference(rep.leanBottomDeg(), rep.shinDeg()),
             difference(first.leanBottomDeg(), first.shinDeg()));
     OptionalDouble back = difference(first.hipAhead(), rep.hipAhead());
-    return back.isPresent() && back.getAsDouble() > set.limits().hipBackShare()
-        ? Breach.above(rep.bottomS(), opened, set.limits().hingeDeg())
+    return back.isPresent() && back.getAsDouble() > set.limit(CalibrationKey.HINGE_SHIFT_HIP_BACK)
+        ? Breach.above(rep.bottomS(), opened, set.limit(CalibrationKey.HINGE_SHIFT_LIMIT))
         : Optional.empty();
   }
 

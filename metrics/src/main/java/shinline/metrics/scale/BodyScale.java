@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.track.BodyPoint;
@@ -19,32 +21,22 @@ import shinline.metrics.track.RobustStatistics;
  */
 public record BodyScale(double staturePx, double legPx, double footPx, double frontPlane) {
 
-  /**
-   * Trunk, thigh and shank together are 0.753 of stature between the joint centres used here: mean
-   * of five computer-made bodies, spread 1 %. (Drillis and Contini, in Winter 2009, have 0.779 with
-   * the shoulder at the acromion.)
-   */
-  private static final double SEGMENTS_OF_STATURE = 0.7527;
-
   /** Hip height, Drillis and Contini 1966, in Winter 2009 fig. 4.1. */
   private static final double LEG_OF_STATURE = 0.530;
 
-  /**
-   * A leg lies about 0.10 m off the middle plane; at 3.6 m, the distance of docs/filming.md, the
-   * nearer one is scaled by 3.6 / (3.6 − 0.10).
-   */
-  private static final double NEAR_PLANE = 1.028;
-
   /** Empty when a segment is never seen. */
-  public static Optional<BodyScale> of(CleanTrack corrected) {
-    double plane = corrected.source().frontLegNearCamera() ? NEAR_PLANE : 1 / NEAR_PLANE;
+  public static Optional<BodyScale> of(CleanTrack corrected, Calibration calibration) {
+    double near = calibration.value(CalibrationKey.BODY_NEAR_PLANE);
+    double plane = corrected.source().frontLegNearCamera() ? near : 1 / near;
     OptionalDouble legPx = frontLeg(corrected);
     OptionalDouble trunkPx = corrected.trunkLength();
     OptionalDouble footPx = corrected.length(BodyPoint.FRONT_HEEL, BodyPoint.FRONT_TOE);
     if (legPx.isEmpty() || trunkPx.isEmpty() || footPx.isEmpty()) {
       return Optional.empty();
     }
-    double stature = (trunkPx.getAsDouble() + legPx.getAsDouble() / plane) / SEGMENTS_OF_STATURE;
+    double stature =
+        (trunkPx.getAsDouble() + legPx.getAsDouble() / plane)
+            / calibration.value(CalibrationKey.BODY_SEGMENTS);
     return Optional.of(
         new BodyScale(stature, LEG_OF_STATURE * stature, footPx.getAsDouble(), plane));
   }

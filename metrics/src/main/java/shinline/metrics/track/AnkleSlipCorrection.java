@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.Point;
 
 /**
@@ -16,15 +18,6 @@ import shinline.metrics.geometry.Point;
  * @param heel the front heel, without the frames in which it slid with the ankle
  */
 record AnkleSlipCorrection(PointPath ankle, PointPath heel) {
-  /** The model's own jitter of a well seen foot, share of stature; 99 of 100 looks are within. */
-  private static final double AT_PLACE = 0.012;
-
-  /** A shank's length from look to look, share of it; 19 of 20 looks are within. */
-  private static final double SAME_LENGTH = 0.05;
-
-  /** What a place taken from other frames is worth against a sighting. */
-  private static final double TRUST = 0.5;
-
   /** Fewer sightings do not tell a shank's length. */
   private static final int FEWEST = 5;
 
@@ -35,8 +28,11 @@ record AnkleSlipCorrection(PointPath ankle, PointPath heel) {
       Point heelPlace,
       PointPath leftKnee,
       PointPath rightKnee,
-      double bodyPx) {
-    double slack = AT_PLACE * bodyPx;
+      double bodyPx,
+      Calibration calibration) {
+    double slack = calibration.value(CalibrationKey.FOOT_AT_PLACE) * bodyPx;
+    double sameLength = calibration.value(CalibrationKey.FOOT_SAME_LENGTH);
+    double trust = calibration.value(CalibrationKey.FOOT_TRUST);
     OptionalDouble shank = shank(ankle, anklePlace, leftKnee, rightKnee, slack);
     if (shank.isEmpty()) {
       return new AnkleSlipCorrection(ankle, heel);
@@ -50,10 +46,10 @@ record AnkleSlipCorrection(PointPath ankle, PointPath heel) {
       boolean slid =
           ankle.seen(i)
               && ankle.at(i).distanceTo(anklePlace) > slack
-              && misfit(leftKnee, rightKnee, ankle.at(i), i, length) > SAME_LENGTH + atPlace;
-      if (atPlace < SAME_LENGTH && (slid || !ankle.seen(i))) {
+              && misfit(leftKnee, rightKnee, ankle.at(i), i, length) > sameLength + atPlace;
+      if (atPlace < sameLength && (slid || !ankle.seen(i))) {
         double own = ankle.seen(i) ? ankle.confidence(i) : 1;
-        mendedAnkle.put(i, anklePlace.x(), anklePlace.y(), TRUST * own);
+        mendedAnkle.put(i, anklePlace.x(), anklePlace.y(), trust * own);
       } else {
         mendedAnkle.put(i, ankle);
         slid = false;

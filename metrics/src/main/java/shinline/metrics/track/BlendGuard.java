@@ -2,6 +2,8 @@ package shinline.metrics.track;
 
 import java.util.ArrayList;
 import java.util.List;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 
 /**
  * Drops sightings that are a mixture of both legs. Where the model cannot decide which leg is which
@@ -9,13 +11,18 @@ import java.util.List;
  * moment before and will be a moment later; a mixture never pulls them apart.
  *
  * @param windowS time to either side that is compared, seconds
- * @param leastShare share of the upper envelope of the distance that a true sighting keeps; real
- *     knees change theirs by less than a fifth within the window
+ * @param leastShare share of the upper envelope of the distance that a true sighting keeps
  * @param envelope quantile that is taken for the envelope, so that one stray far sighting does not
  *     set it
  */
 record BlendGuard(double windowS, double leastShare, double envelope) {
-  static final BlendGuard DEFAULT = new BlendGuard(0.4, 0.83, 0.8);
+  /** That of a calibration. */
+  static BlendGuard of(Calibration calibration) {
+    return new BlendGuard(
+        calibration.value(CalibrationKey.BLEND_WINDOW),
+        calibration.value(CalibrationKey.BLEND_LEAST),
+        calibration.value(CalibrationKey.BLEND_ENVELOPE));
+  }
 
   LegIdentity.Pair clean(LegIdentity.Pair pair, double[] timeS) {
     int n = timeS.length;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import shinline.metrics.calibration.Calibration;
 import shinline.metrics.track.ForwardTrack.Joint;
 
 /**
@@ -18,10 +19,12 @@ import shinline.metrics.track.ForwardTrack.Joint;
  * ({@link KneeChain}). Left and right come last, by the weight of all frames.
  */
 public final class LegIdentity {
+  private final Calibration calibration;
   private final LegIdentityParameters parameters;
 
-  public LegIdentity(LegIdentityParameters parameters) {
-    this.parameters = parameters;
+  public LegIdentity(Calibration calibration) {
+    this.calibration = calibration;
+    parameters = LegIdentityParameters.of(calibration);
   }
 
   /** Resolved legs, or why they cannot be resolved. */
@@ -67,7 +70,7 @@ public final class LegIdentity {
       Map<Joint, FootPlants> plants,
       FootPlants ankles) {
     Map<BodyPoint, PointPath> paths = new EnumMap<>(BodyPoint.class);
-    LegVotes votes = new LegVotes(track.frames(), facing.side());
+    LegVotes votes = new LegVotes(track.frames(), facing.side(), calibration);
     plants.forEach(
         (joint, plant) -> {
           PointPath left = track.path(joint, Side.LEFT);
@@ -84,7 +87,8 @@ public final class LegIdentity {
             Objects.requireNonNull(plants.get(Joint.HEEL)).front(),
             track.path(Joint.KNEE, Side.LEFT),
             track.path(Joint.KNEE, Side.RIGHT),
-            track.bodyPx());
+            track.bodyPx(),
+            calibration);
     paths.put(BodyPoint.FRONT_ANKLE, foot.ankle());
     paths.put(BodyPoint.FRONT_HEEL, foot.heel());
     KneeChain knees =
@@ -98,7 +102,8 @@ public final class LegIdentity {
             track.bodyPx(),
             parameters,
             votes);
-    Pair unmixed = BlendGuard.DEFAULT.clean(new Pair(knees.front(), knees.rear()), track.timeS());
+    Pair unmixed =
+        BlendGuard.of(calibration).clean(new Pair(knees.front(), knees.rear()), track.timeS());
     paths.put(BodyPoint.FRONT_KNEE, unmixed.front());
     paths.put(BodyPoint.REAR_KNEE, unmixed.rear());
     votes.knees(unmixed.front(), unmixed.rear(), parameters.splitApart() * track.bodyPx() / 2);
@@ -118,6 +123,7 @@ public final class LegIdentity {
         facing,
         frontLeg,
         votes.agreement(),
+        votes.clear(),
         votes.swappedShare(),
         track.bodyPx(),
         ankles.splitShare());

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param frontLeg the athlete's own leg that is ahead
  * @param sideAgreement share of the evidence for {@code frontLeg}, 0…1: the model's names and which
  *     knee was hidden
+ * @param sideIsClear whether that evidence leaves no doubt
  * @param swappedShare share of the frames in which the model had the legs exchanged
  * @param bodyPx rough stature in pixels
  * @param splitShare share of the frames that show a split stance
@@ -24,6 +25,7 @@ public record LegTrack(
     Facing facing,
     Side frontLeg,
     double sideAgreement,
+    boolean sideIsClear,
     double swappedShare,
     double bodyPx,
     double splitShare) {
@@ -35,11 +37,6 @@ public record LegTrack(
 
   public PointPath path(BodyPoint point) {
     return Objects.requireNonNull(paths.get(point));
-  }
-
-  /** Whether the evidence leaves no doubt of {@code frontLeg}. */
-  public boolean sideIsClear() {
-    return sideAgreement >= LegVotes.CLEAR;
   }
 
   /** Share of the looks within a time that saw a point, 0…1; 0 when there is no look. */

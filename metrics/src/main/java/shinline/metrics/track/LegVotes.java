@@ -1,31 +1,23 @@
 package shinline.metrics.track;
 
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 
 /** Which leg is in front: which of the model's names sat on it, and which knee was hidden. */
 final class LegVotes {
-  /**
-   * What names weigh against knees: a little more, so that names that all agree stand against knees
-   * that show nothing hidden.
-   */
-  private static final double NAMES = 0.55;
-
-  /** Least share of the evidence for either leg that leaves no doubt. */
-  static final double CLEAR = 0.7;
-
-  /** A knee trusted this much less than the other one is the one that is hidden at times. */
-  private static final double HIDDEN = 0.05;
-
   private final double[] leftOverRight;
   private final Side near;
+  private final Calibration calibration;
   private OptionalDouble farHidden = OptionalDouble.empty();
 
   /**
    * @param near the side the camera sees
    */
-  LegVotes(int frames, Side near) {
+  LegVotes(int frames, Side near, Calibration calibration) {
     leftOverRight = new double[frames];
     this.near = near;
+    this.calibration = calibration;
   }
 
   /** The label {@code side} was found on the front leg in frame {@code i}. */
@@ -40,12 +32,13 @@ final class LegVotes {
    * @param apartPx knees nearer to each other than this may be one and the same
    */
   void knees(PointPath front, PointPath rear, double apartPx) {
+    double less = calibration.value(CalibrationKey.LEGS_HIDDEN);
     int both = 0;
     int hidden = 0;
     for (int i = 0; i < front.size(); i++) {
       if (front.seen(i) && rear.seen(i) && front.distance(rear, i) > apartPx) {
         both++;
-        hidden += front.confidence(i) < rear.confidence(i) - HIDDEN ? 1 : 0;
+        hidden += front.confidence(i) < rear.confidence(i) - less ? 1 : 0;
       }
     }
     farHidden = both == 0 ? OptionalDouble.empty() : OptionalDouble.of(hidden / (double) both);
@@ -63,6 +56,11 @@ final class LegVotes {
     return farShare() > 0.5 ? near.other() : near;
   }
 
+  /** Whether the evidence leaves no doubt of the front leg. */
+  boolean clear() {
+    return agreement() >= calibration.value(CalibrationKey.LEGS_CLEAR);
+  }
+
   /** Share of the evidence for the front leg, 0…1. */
   double agreement() {
     return frontLeg() == near ? 1 - farShare() : farShare();
@@ -74,7 +72,9 @@ final class LegVotes {
    */
   private double farShare() {
     double named = share(near.other());
-    return farHidden.isPresent() ? NAMES * named + (1 - NAMES) * farHidden.getAsDouble() : named;
+    // Names weigh a little more, so that all of them stand against knees that show nothing hidden.
+    double names = calibration.value(CalibrationKey.LEGS_NAMES);
+    return farHidden.isPresent() ? names * named + (1 - names) * farHidden.getAsDouble() : named;
   }
 
   private double share(Side side) {

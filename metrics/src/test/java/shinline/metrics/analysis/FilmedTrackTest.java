@@ -21,6 +21,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
@@ -64,7 +65,8 @@ class FilmedTrackTest {
   @BeforeAll
   void measure() throws IOException {
     set =
-        SetAnalysis.of(
+        new SetAnalysis(ShippedCalibration.HEAVY)
+            .measure(
                 track("floor-heel.track.csv", 960, 540),
                 SetRequest.plain().withAthleteHeightM(1.6381),
                 ClipObservations.none())

@@ -27,6 +27,7 @@ import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.synthetic.BackMaker;
 import shinline.metrics.synthetic.RepPlan;
+import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
 import shinline.metrics.target.DepthTarget;
@@ -80,7 +81,8 @@ class SyntheticSetTest {
   }
 
   private static SetResult measured(RawTrack track, SetRequest request, ClipObservations seen) {
-    return SetAnalysis.of(track, request, seen)
+    return new SetAnalysis(ShippedCalibration.HEAVY)
+        .measure(track, request, seen)
         .fold(
             AnalysisOutcome.Measured::set,
             not -> {
@@ -89,7 +91,8 @@ class SyntheticSetTest {
   }
 
   private static AnalysisOutcome.Kind refused(RawTrack track) {
-    return SetAnalysis.of(track, request(Target.none()), ClipObservations.none())
+    return new SetAnalysis(ShippedCalibration.HEAVY)
+        .measure(track, request(Target.none()), ClipObservations.none())
         .fold(
             set -> {
               throw new AssertionError("measured " + set.set().reps().size() + " reps");

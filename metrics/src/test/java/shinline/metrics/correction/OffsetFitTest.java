@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
 import shinline.metrics.synthetic.CleanTracks;
+import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
 
@@ -24,7 +25,7 @@ class OffsetFitTest {
           new Offset(-0.02, 0.003),
           new Offset(-0.01, 0.005),
           new Offset(-0.02, 0.001),
-          new Offset(0.004, CorrectionTable.DEFAULT.frontToe().ahead()),
+          new Offset(0.004, CorrectionTable.of(ShippedCalibration.HEAVY).frontToe().ahead()),
           new Offset(-0.01, -0.012),
           new Offset(-0.013, 0.002));
   private static final List<Function<CorrectionTable, Offset>> OFFSETS =
@@ -45,7 +46,7 @@ class OffsetFitTest {
 
   @Test
   void theOffsetsThatWerePutInComeOut() {
-    OffsetFit fit = new OffsetFit();
+    OffsetFit fit = new OffsetFit(ShippedCalibration.HEAVY);
     for (double staturePx : new double[] {500, 800}) {
       CleanTrack track = landmarks(2, staturePx);
       fit.add(track, new JointCentreCorrection(MOVED).correct(track));
@@ -63,7 +64,7 @@ class OffsetFitTest {
     CleanTrack brief = landmarks(1, 800);
     CleanTrack lengthy = landmarks(6, 800);
     CorrectionTable both =
-        new OffsetFit()
+        new OffsetFit(ShippedCalibration.HEAVY)
             .add(brief, brief)
             .add(lengthy, new JointCentreCorrection(MOVED).correct(lengthy))
             .table();
@@ -73,6 +74,7 @@ class OffsetFitTest {
 
   @Test
   void noClipGivesNoOffsets() {
-    assertThatThrownBy(() -> new OffsetFit().table()).isInstanceOf(IllegalStateException.class);
+    assertThatThrownBy(() -> new OffsetFit(ShippedCalibration.HEAVY).table())
+        .isInstanceOf(IllegalStateException.class);
   }
 }

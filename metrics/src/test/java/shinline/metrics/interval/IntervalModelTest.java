@@ -7,15 +7,23 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.result.Measure;
+import shinline.metrics.synthetic.ShippedCalibration;
 
 class IntervalModelTest {
+  private static final IntervalModel HEAVY = new IntervalModel(ShippedCalibration.HEAVY, 0.012);
+  private static final IntervalModel FULL = new IntervalModel(ShippedCalibration.FULL, 0.012);
+
+  /** Round figures, so that the sums below can be done in the head. */
   private static final IntervalModel MODEL =
       new IntervalModel(
-          Map.of(Measure.SHIN, 1.0, Measure.KNEE_PAST_TOE, 1.0, Measure.KNEE_FLEXION, 2.0),
-          0.5,
-          0.02,
-          1.0);
+          ShippedCalibration.HEAVY.trying(
+              Map.of(
+                  CalibrationKey.INTERVAL_SHIN_BODY, 1.0,
+                  CalibrationKey.INTERVAL_KNEE_PAST_TOE_BODY, 1.0,
+                  CalibrationKey.INTERVAL_KNEE_FLEXION_BODY, 2.0)),
+          0.02);
 
   private static double pm(Measure measure, double value, double roll, double jitter) {
     return MODEL.plusMinus(measure, value, roll, jitter, 1, 0);
@@ -58,20 +66,24 @@ class IntervalModelTest {
   @ParameterizedTest
   @EnumSource(Measure.class)
   void lessSureIsWider(Measure measure) {
-    double sure = IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.3, 1, 0);
+    double sure = HEAVY.plusMinus(measure, 10, 0.5, 0.3, 1, 0);
     assertThat(sure).isPositive();
-    assertThat(IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.3, 0.4, 0)).isGreaterThan(sure);
-    assertThat(IntervalModel.DEFAULT.plusMinus(measure, 10, 0.5, 0.9, 1, 0)).isGreaterThan(sure);
-    assertThat(IntervalModel.DEFAULT.coarser().plusMinus(measure, 10, 0.5, 0.3, 1, 0))
-        .isGreaterThan(sure);
+    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.3, 0.4, 0)).isGreaterThan(sure);
+    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.9, 1, 0)).isGreaterThan(sure);
+    assertThat(FULL.plusMinus(measure, 10, 0.5, 0.3, 1, 0)).isGreaterThan(sure);
   }
 
   /** The demand on a clean clip with nothing stated about the vertical. */
   @Test
   void theShinOfACleanClipIsWithinTwoAndAHalfDegrees() {
     assertThat(
-            IntervalModel.DEFAULT.plusMinus(
-                Measure.SHIN, 25, IntervalModel.DEFAULT.unknownRollDeg(), 0.2, 0.99, 5))
+            HEAVY.plusMinus(
+                Measure.SHIN,
+                25,
+                ShippedCalibration.HEAVY.value(CalibrationKey.INTERVAL_UNKNOWN_ROLL),
+                0.2,
+                0.99,
+                5))
         .isLessThanOrEqualTo(2.5);
   }
 }

@@ -9,14 +9,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import shinline.metrics.correction.CorrectionTable;
 import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.synthetic.CleanTracks;
+import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
 
 class BodyScaleTest {
   private static BodyScale scale(TrackMaker maker) {
     return BodyScale.of(
-            new JointCentreCorrection(CorrectionTable.DEFAULT)
-                .correct(CleanTracks.of(maker.track())))
+            new JointCentreCorrection(CorrectionTable.of(ShippedCalibration.HEAVY))
+                .correct(CleanTracks.of(maker.track())),
+            ShippedCalibration.HEAVY)
         .orElseThrow();
   }
 

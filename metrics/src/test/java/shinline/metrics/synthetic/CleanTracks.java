@@ -4,7 +4,6 @@ import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.cleaning.CleaningParameters;
 import shinline.metrics.cleaning.TrackCleaning;
 import shinline.metrics.track.LegIdentity;
-import shinline.metrics.track.LegIdentityParameters;
 import shinline.metrics.track.RawTrack;
 
 /** Raw tracks on their way as far as cleaning. */
@@ -12,10 +11,12 @@ public final class CleanTracks {
   private CleanTracks() {}
 
   public static CleanTrack of(RawTrack raw) {
-    return new LegIdentity(LegIdentityParameters.DEFAULT)
+    return new LegIdentity(ShippedCalibration.HEAVY)
         .resolve(raw)
         .fold(
-            resolved -> new TrackCleaning(CleaningParameters.DEFAULT).clean(resolved.track()),
+            resolved ->
+                new TrackCleaning(CleaningParameters.of(ShippedCalibration.HEAVY))
+                    .clean(resolved.track()),
             unresolved -> {
               throw new AssertionError(unresolved.reason());
             });

@@ -228,12 +228,14 @@ public final class TrackMaker {
       truth.add(centres(t));
     }
     List<Map<BodyPoint, Point>> marks = truth;
-    JointCentreCorrection correction = new JointCentreCorrection(CorrectionTable.DEFAULT);
+    JointCentreCorrection correction =
+        new JointCentreCorrection(CorrectionTable.of(ShippedCalibration.HEAVY));
     // The offsets turn with the segments they are fixed to, which they themselves turn a little:
     // each round leaves some hundredths of the error of the one before.
     for (int round = 0; round < 3; round++) {
       CleanTrack before =
-          new TrackCleaning(CleaningParameters.DEFAULT).clean(legTrack(times, marks));
+          new TrackCleaning(CleaningParameters.of(ShippedCalibration.HEAVY))
+              .clean(legTrack(times, marks));
       CleanTrack after = correction.correct(before);
       List<Map<BodyPoint, Point>> next = new ArrayList<>();
       for (int i = 0; i < times.length; i++) {
@@ -277,6 +279,7 @@ public final class TrackMaker {
         new Facing(Side.RIGHT, 1),
         front,
         1,
+        true,
         0,
         staturePx,
         1);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.synthetic.ShippedCalibration;
 
 /** A shank of 100 px, of an athlete 450 px tall, that leans forward and back over its ankle. */
 class AnkleSlipCorrectionTest {
@@ -42,7 +43,8 @@ class AnkleSlipCorrectionTest {
         HEEL,
         Paths.of(FRAMES, AnkleSlipCorrectionTest::rearKnee),
         Paths.of(FRAMES, AnkleSlipCorrectionTest::knee),
-        BODY_PX);
+        BODY_PX,
+        ShippedCalibration.HEAVY);
   }
 
   @Test
@@ -77,7 +79,8 @@ class AnkleSlipCorrectionTest {
             HEEL,
             Paths.of(FRAMES, AnkleSlipCorrectionTest::rearKnee),
             Paths.of(FRAMES, i -> late(i) ? knee(i).plus(5, 14) : knee(i)),
-            BODY_PX);
+            BODY_PX,
+            ShippedCalibration.HEAVY);
     for (int i = 0; i < FRAMES; i++) {
       assertThat(foot.ankle().at(i)).as("frame %d", i).isEqualTo(up.apply(i));
       assertThat(foot.heel().seen(i)).isTrue();
@@ -101,7 +104,8 @@ class AnkleSlipCorrectionTest {
             Paths.of(FRAMES, AnkleSlipCorrectionTest::rearKnee),
             // Half of the unseen time the knee is too high for a foot on the floor.
             Paths.of(FRAMES, i -> late(i) && i >= 90 ? knee(i).plus(0, 12) : knee(i)),
-            BODY_PX);
+            BODY_PX,
+            ShippedCalibration.HEAVY);
     for (int i = 0; i < FRAMES; i++) {
       assertThat(foot.ankle().seen(i)).as("frame %d", i).isEqualTo(!(late(i) && i >= 90));
     }
@@ -113,7 +117,14 @@ class AnkleSlipCorrectionTest {
     PointPath slid = Paths.of(FRAMES, i -> late(i) ? upTheShin(i, 0.2) : ANKLE);
     AnkleSlipCorrection foot =
         AnkleSlipCorrection.mend(
-            slid, Paths.of(FRAMES, i -> HEEL), ANKLE, HEEL, nothing, nothing, BODY_PX);
+            slid,
+            Paths.of(FRAMES, i -> HEEL),
+            ANKLE,
+            HEEL,
+            nothing,
+            nothing,
+            BODY_PX,
+            ShippedCalibration.HEAVY);
     assertThat(foot.ankle()).isSameAs(slid);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.synthetic.ShippedCalibration;
 
 class BlendGuardTest {
   private static final int FRAMES = 90;
@@ -23,7 +24,8 @@ class BlendGuardTest {
         Paths.of(FRAMES, i -> i % 10 == 4 ? front(i).times(0.7).plus(60, 57) : front(i));
     PointPath rear =
         Paths.of(FRAMES, i -> i % 10 == 4 ? rear(i).times(0.7).plus(120, 75) : rear(i));
-    LegIdentity.Pair clean = BlendGuard.DEFAULT.clean(new LegIdentity.Pair(front, rear), TIMES);
+    LegIdentity.Pair clean =
+        BlendGuard.of(ShippedCalibration.HEAVY).clean(new LegIdentity.Pair(front, rear), TIMES);
     for (int i = 0; i < FRAMES; i++) {
       assertThat(clean.front().seen(i)).as("frame %d", i).isEqualTo(i % 10 != 4);
       assertThat(clean.rear().seen(i)).as("frame %d", i).isEqualTo(i % 10 != 4);
@@ -35,7 +37,8 @@ class BlendGuardTest {
     // From 300 to 150 px apart in 3 s, as in a deep rep: 17 % of the way within the window.
     PointPath front = Paths.of(FRAMES, i -> new Point(500 - 150.0 * i / FRAMES, 250));
     PointPath rear = Paths.of(FRAMES, i -> new Point(200, 250));
-    LegIdentity.Pair clean = BlendGuard.DEFAULT.clean(new LegIdentity.Pair(front, rear), TIMES);
+    LegIdentity.Pair clean =
+        BlendGuard.of(ShippedCalibration.HEAVY).clean(new LegIdentity.Pair(front, rear), TIMES);
     for (int i = 0; i < FRAMES; i++) {
       assertThat(clean.front().seen(i)).as("frame %d", i).isTrue();
     }
@@ -45,7 +48,8 @@ class BlendGuardTest {
   void aKneeSeenAloneIsKept() {
     PointPath front = Paths.of(FRAMES, BlendGuardTest::front);
     PointPath nothing = PointPath.ofSize(FRAMES).build();
-    LegIdentity.Pair clean = BlendGuard.DEFAULT.clean(new LegIdentity.Pair(front, nothing), TIMES);
+    LegIdentity.Pair clean =
+        BlendGuard.of(ShippedCalibration.HEAVY).clean(new LegIdentity.Pair(front, nothing), TIMES);
     assertThat(clean.front().at(7)).isEqualTo(front.at(7));
     assertThat(clean.rear().seen(7)).isFalse();
   }

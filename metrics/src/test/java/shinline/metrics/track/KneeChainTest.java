@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.synthetic.ShippedCalibration;
 
 class KneeChainTest {
   private static final int FRAMES = 120;
@@ -28,7 +29,7 @@ class KneeChainTest {
     return foot.plus(SHANK * Math.cos(a), SHANK * Math.sin(a));
   }
 
-  private final LegVotes votes = new LegVotes(FRAMES, Side.RIGHT);
+  private final LegVotes votes = new LegVotes(FRAMES, Side.RIGHT, ShippedCalibration.HEAVY);
 
   private KneeChain solve(PointPath left, PointPath right) {
     FootPlants plants = new FootPlants(FRONT_FOOT, REAR_FOOT, 1);
@@ -40,7 +41,7 @@ class KneeChainTest {
         Paths.of(FRAMES, i -> REAR_FOOT),
         TIMES,
         BODY,
-        LegIdentityParameters.DEFAULT,
+        LegIdentityParameters.of(ShippedCalibration.HEAVY),
         votes);
   }
 

@@ -8,6 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
 import shinline.metrics.synthetic.TrackMaker;
 import shinline.metrics.track.RawPoint;
@@ -20,7 +22,7 @@ class SideViewTest {
   private static double yaw(double spread, Side facing) {
     RawTrack track =
         TrackMaker.film(SplitSquat.clean(1)).shouldersApart(spread).facing(facing).track();
-    return SideView.of(track).orElseThrow().yawDeg();
+    return SideView.of(track).orElseThrow().yawDeg(ShippedCalibration.HEAVY);
   }
 
   /**
@@ -37,7 +39,8 @@ class SideViewTest {
 
   @Test
   void aFrontViewIsFarBeyondWhatIsMeasured() {
-    assertThat(yaw(0.23, Side.RIGHT)).isGreaterThan(SideView.REFUSED_DEG + 10);
+    assertThat(yaw(0.23, Side.RIGHT))
+        .isGreaterThan(ShippedCalibration.HEAVY.value(CalibrationKey.SIDE_VIEW_REFUSED) + 10);
   }
 
   @Test

@@ -20,14 +20,10 @@ import java.util.stream.Stream;
  * @param command the command that makes this page
  * @param model the pose model that looked
  * @param unscored clips that could not be scored, and why
- * @param crossValidation the offsets on clips they were not fitted on
+ * @param leftOut the section on clips that nothing was fitted on, empty when there are too few
  */
 record AccuracyReport(
-    Accuracy all,
-    String command,
-    String model,
-    List<String> unscored,
-    CrossValidation crossValidation) {
+    Accuracy all, String command, String model, List<String> unscored, List<String> leftOut) {
   private static final double OFF_SIDE_DEG = 5;
   private static final double FEW_FPS = 27;
   private static final double MANY_FPS = 40;
@@ -65,6 +61,7 @@ record AccuracyReport(
     lines.add(reps());
     lines.add(flags());
     lines.add(new VerdictTable(all).line());
+    lines.addAll(leftOut);
     return lines;
   }
 
@@ -103,7 +100,7 @@ record AccuracyReport(
     faults(page);
     worse(page);
     outside(page);
-    page.addAll(crossValidation.section());
+    page.addAll(leftOut);
     published(page);
     return page;
   }

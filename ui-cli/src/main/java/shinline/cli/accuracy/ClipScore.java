@@ -121,7 +121,7 @@ record ClipScore(
         notes);
   }
 
-  private static List<Optional<TrueRep>> trueReps(Truth truth, List<String> notes) {
+  static List<Optional<TrueRep>> trueReps(Truth truth, List<String> notes) {
     List<Optional<TrueRep>> all = new ArrayList<>();
     for (Truth.Scripted rep : truth.reps()) {
       Optional<TrueRep> found = TrueRep.of(truth, rep);
@@ -149,7 +149,8 @@ record ClipScore(
     return scores;
   }
 
-  private static int nearest(List<Optional<TrueRep>> all, double bottomS) {
+  /** The true rep whose bottom is nearest to a told one, by its place; -1 when none is near. */
+  static int nearest(List<Optional<TrueRep>> all, double bottomS) {
     int best = -1;
     double least = SAME_REP_S;
     for (int k = 0; k < all.size(); k++) {

@@ -1,131 +1,121 @@
 package shinline.cli.accuracy;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.cli.outcome.ClipReport.Footage;
-import shinline.metrics.analysis.SetAnalysis;
-import shinline.metrics.cleaning.CleanTrack;
-import shinline.metrics.correction.CorrectionTable;
-import shinline.metrics.correction.CorrectionTable.Offset;
-import shinline.metrics.correction.OffsetFit;
+import org.jspecify.annotations.Nullable;
+import shinline.cli.words.Words;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 
 /**
- * How good the offsets of the joint centres are on clips they were not fitted on: they are fitted
- * again without some of the clips, and those are measured with them.
+ * How good a calibration is on clips it was not fitted on: offsets, parts of the ± and limits of
+ * the flags are fitted again without some of the clips, and those are measured with them.
  */
 final class CrossValidation {
   private static final Scored[] SHOWN = {
     Scored.SHIN, Scored.TRUNK_LEAN, Scored.THIGH, Scored.KNEE_FLEXION, Scored.KNEE_PAST_TOE
   };
 
-  private record Item(
-      ClipScore shipped, Footage footage, CleanTrack landmarks, CleanTrack centres) {
-    Truth truth() {
-      return shipped.truth();
+  /** With fewer, what is left does not fit anything. */
+  private static final int FEWEST = 3;
+
+  /** What is left out at a time. */
+  private enum Left {
+    CLIP(Truth::clip),
+    ATHLETE(Truth::athlete),
+    PICTURE(t -> t.clip().replaceAll("[^A-Za-z].*", ""));
+
+    private final Function<Truth, String> group;
+
+    Left(Function<Truth, String> group) {
+      this.group = group;
+    }
+
+    String of(KnownClip clip) {
+      return group.apply(clip.truth());
     }
   }
 
-  private final List<Item> items = new ArrayList<>();
+  private final List<KnownClip> clips;
+  private final Calibration shipped;
 
   /**
-   * Takes a clip in, if its truth tells where the joint centres are in the picture.
-   *
-   * @param shipped its score with the offsets as they are shipped
+   * @param shipped what the clips were scored with
    */
-  void add(ClipScore shipped, Footage footage) {
-    Truth truth = shipped.truth();
-    Optional<SetAnalysis.Landmarks> found =
-        SetAnalysis.landmarks(footage.track(), footage.request(), footage.seen());
-    if (found.isEmpty()) {
-      return;
-    }
-    SetAnalysis.Landmarks landmarks = found.get();
-    TrueTrack.of(truth, footage.track(), landmarks.track())
-        .ifPresent(
-            centres ->
-                items.add(
-                    new Item(
-                        shipped,
-                        footage,
-                        landmarks.track().toSagittalPlane(landmarks.view()),
-                        centres.toSagittalPlane(landmarks.view()))));
+  CrossValidation(List<KnownClip> clips, Calibration shipped) {
+    this.clips = List.copyOf(clips);
+    this.shipped = shipped;
   }
 
-  /** The part of the page; nothing when too few clips tell their joint centres. */
+  /** The part of the page; nothing from too few clips. */
   List<String> section() {
-    if (items.size() < 3) {
+    if (clips.size() < FEWEST) {
       return List.of();
     }
+    CalibrationFit here = CalibrationFit.over(clips, shipped);
     List<String> page = new ArrayList<>();
     page.add("");
-    page.add("## Offsets of the joint centres on clips they were not fitted on");
+    page.add("## " + Words.say("left-out.title"));
     page.add("");
-    page.add(
-        "The offsets are fitted again without some of these clips, which are then measured with"
-            + " them. Mean absolute error at the bottom, and the share of true values inside the"
-            + " ±. Athletes count as the same by their height, pictures as of one kind when their"
-            + " names begin alike.");
+    page.add(Words.say("left-out.how"));
     page.add("");
-    List<String> head = new ArrayList<>(List.of("left out of the fit", "fits"));
+    List<String> head =
+        new ArrayList<>(List.of(Words.say("left-out.left-out"), Words.say("left-out.fits")));
     for (Scored scored : SHOWN) {
       head.add(scored.words() + ", " + scored.unit());
     }
-    head.add("inside ±");
+    head.add(Words.say("left-out.inside"));
+    head.add(Words.say("left-out.flags"));
     page.add(Markdown.row(head.toArray(String[]::new)));
-    page.add(Markdown.rule(1, SHOWN.length + 2));
+    page.add(Markdown.rule(1, SHOWN.length + 3));
     page.add(
-        row("nothing: as shipped", 0, new Accuracy(items.stream().map(Item::shipped).toList())));
-    leaveOut(page, "one clip", t -> t.clip());
-    leaveOut(page, "one athlete", t -> String.format(Locale.ROOT, "%.3f", t.athleteHeightM()));
-    leaveOut(page, "one kind of picture", t -> t.clip().replaceAll("[^A-Za-z].*", ""));
-    offsets(page);
+        row(
+            Words.say("left-out.shipped"),
+            0,
+            new Accuracy(clips.stream().map(KnownClip::shipped).toList())));
+    page.add(row(Words.say("left-out.none"), 1, measured(here.tried())));
+    Map<Left, Accuracy> without = new EnumMap<>(Left.class);
+    for (Left left : Left.values()) {
+      Map<String, CalibrationFit> fits = fits(left);
+      if (fits.size() > 1) {
+        Accuracy of = measured(left, fits);
+        without.put(left, of);
+        page.add(row(Words.of(left, "name"), fits.size(), of));
+      }
+    }
+    limits(page, here, without);
+    changes(page, here);
     return page;
   }
 
-  private void leaveOut(List<String> page, String what, Function<Truth, String> group) {
-    List<String> groups = items.stream().map(i -> group.apply(i.truth())).distinct().toList();
-    if (groups.size() < 2) {
-      return;
+  /** By the group that was left out of the fit. */
+  private Map<String, CalibrationFit> fits(Left left) {
+    Map<String, CalibrationFit> fits = new LinkedHashMap<>();
+    for (KnownClip clip : clips) {
+      fits.computeIfAbsent(
+          left.of(clip),
+          group ->
+              CalibrationFit.over(
+                  clips.stream().filter(c -> !left.of(c).equals(group)).toList(), shipped));
     }
-    List<Optional<CorrectionTable>> fits = new ArrayList<>();
-    for (String out : groups) {
-      fits.add(fit(items.stream().filter(i -> !group.apply(i.truth()).equals(out)).toList()));
-    }
-    page.add(
-        row(
-            what,
-            groups.size(),
-            measured(item -> fits.get(groups.indexOf(group.apply(item.truth()))))));
+    return fits;
   }
 
-  private static Optional<CorrectionTable> fit(List<Item> of) {
-    if (of.isEmpty()) {
-      return Optional.empty();
-    }
-    OffsetFit fit = new OffsetFit();
-    of.forEach(i -> fit.add(i.landmarks(), i.centres()));
-    return Optional.of(fit.table());
+  private Accuracy measured(Calibration calibration) {
+    return new Accuracy(clips.stream().map(c -> c.measured(calibration)).toList());
   }
 
-  private Accuracy measured(Function<Item, Optional<CorrectionTable>> offsets) {
+  private Accuracy measured(Left left, Map<String, CalibrationFit> fits) {
     List<ClipScore> scores = new ArrayList<>();
-    for (Item item : items) {
-      offsets
-          .apply(item)
-          .map(
-              table ->
-                  SetAnalysis.of(
-                          item.footage().track(),
-                          item.footage().request(),
-                          item.footage().seen(),
-                          table)
-                      .fold(
-                          measured -> ClipScore.of(item.truth(), measured.set()),
-                          not -> ClipScore.nothing(item.truth(), not.reason())))
-          .ifPresent(scores::add);
+    for (KnownClip clip : clips) {
+      Optional.ofNullable(fits.get(left.of(clip)))
+          .ifPresent(fit -> scores.add(clip.measured(fit.tried())));
     }
     return new Accuracy(scores);
   }
@@ -142,38 +132,77 @@ final class CrossValidation {
               .orElse(Markdown.NONE));
     }
     cells.add(accuracy.coverage().map(Markdown::percent).orElse(Markdown.NONE));
+    cells.add(
+        accuracy.flagsFound() + " / " + accuracy.flagsMissed() + " / " + accuracy.flagsFalse());
     return Markdown.row(cells.toArray(String[]::new));
   }
 
-  private void offsets(List<String> page) {
-    Optional<CorrectionTable> here = fit(items);
-    if (here.isEmpty()) {
+  /** Each limit between the clean and the faulty reps, and how the kind fares left out. */
+  private void limits(List<String> page, CalibrationFit here, Map<Left, Accuracy> without) {
+    if (here.limits().isEmpty()) {
       return;
     }
     page.add("");
-    page.add(
-        "The offsets as shipped, and as fitted on all of these clips: hundredths of trunk, thigh"
-            + " and shank together, along the segment / ahead of it.");
+    page.add(Words.say("left-out.limits-how"));
     page.add("");
-    page.add(Markdown.row("point", "shipped", "fitted here"));
-    page.add(Markdown.rule(1, 2));
-    pair(page, "mid-hip", here.get(), CorrectionTable::hip);
-    pair(page, "mid-shoulder", here.get(), CorrectionTable::shoulder);
-    pair(page, "front hip", here.get(), CorrectionTable::frontHip);
-    pair(page, "front hip, for each radian of bend", here.get(), CorrectionTable::frontHipBend);
-    pair(page, "front knee", here.get(), CorrectionTable::frontKnee);
-    pair(page, "front ankle", here.get(), CorrectionTable::frontAnkle);
-    pair(page, "front toe", here.get(), CorrectionTable::frontToe);
-    pair(page, "front heel", here.get(), CorrectionTable::frontHeel);
-    pair(page, "rear knee", here.get(), CorrectionTable::rearKnee);
+    page.add(Markdown.row(Words.lines("left-out.limits-head").toArray(String[]::new)));
+    page.add(Markdown.rule(2, 6));
+    for (LimitFitting limit : here.limits()) {
+      String kind = limit.kind().jsonName();
+      page.add(
+          Markdown.row(
+              kind,
+              limit.key().unit().symbol(),
+              number(shipped.value(limit.key())),
+              number(limit.nearestClean()) + " (" + limit.clean().size() + ")",
+              number(limit.nearestFaulty()) + " (" + limit.faulty().size() + ")",
+              number(limit.limit()),
+              counts(without.get(Left.CLIP), kind),
+              counts(without.get(Left.ATHLETE), kind)));
+    }
   }
 
-  private static void pair(
-      List<String> page, String point, CorrectionTable here, Function<CorrectionTable, Offset> of) {
-    page.add(Markdown.row(point, words(of.apply(CorrectionTable.DEFAULT)), words(of.apply(here))));
+  private static String counts(@Nullable Accuracy accuracy, String kind) {
+    if (accuracy == null) {
+      return Markdown.NONE;
+    }
+    int found = 0;
+    int missed = 0;
+    int falsely = 0;
+    for (ClipScore clip : accuracy.clips()) {
+      for (ClipScore.FlagScore rep : clip.flags()) {
+        found += rep.wanted().contains(kind) && rep.said().contains(kind) ? 1 : 0;
+        missed += rep.missed().contains(kind) ? 1 : 0;
+        falsely += rep.falseOnClean().contains(kind) ? 1 : 0;
+      }
+    }
+    return found + " / " + missed + " / " + falsely;
   }
 
-  private static String words(Offset offset) {
-    return String.format(Locale.ROOT, "%+.3f / %+.3f", 100 * offset.along(), 100 * offset.ahead());
+  private void changes(List<String> page, CalibrationFit here) {
+    page.add("");
+    page.add(Words.say("left-out.changes-how"));
+    page.add("");
+    page.add(Markdown.row(Words.lines("left-out.changes-head").toArray(String[]::new)));
+    page.add(Markdown.rule(2, 2));
+    Calibration fitted = here.tried();
+    for (CalibrationKey key : CalibrationKey.values()) {
+      if (here.offsets().containsKey(key) || here.intervals().containsKey(key)) {
+        page.add(
+            Markdown.row(
+                key.word(),
+                key.unit().symbol(),
+                number(shipped.value(key)),
+                number(fitted.value(key))));
+      }
+    }
+  }
+
+  /** Three digits that count, and no power of ten. */
+  private static String number(double value) {
+    return new java.math.BigDecimal(value)
+        .round(new java.math.MathContext(3))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

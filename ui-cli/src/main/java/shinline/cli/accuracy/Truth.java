@@ -8,6 +8,7 @@ import shinline.metrics.track.BodyPoint;
 /**
  * What is known of a clip from the outside, read from its truth file.
  *
+ * @param athlete tells one body from another: the truth's own name for it, else its height
  * @param yawDeg how far the camera is off a true side view, unsigned
  * @param shaken whether the camera was held in the hand
  * @param timeS seconds of each frame, rising
@@ -21,6 +22,7 @@ record Truth(
     boolean frontLegLeft,
     boolean frontLegNear,
     boolean onBench,
+    String athlete,
     double athleteHeightM,
     double yawDeg,
     boolean shaken,

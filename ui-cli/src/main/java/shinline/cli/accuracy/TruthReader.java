@@ -78,6 +78,8 @@ final class TruthReader {
         field(root, "frontLeg").asText().equals("left"),
         field(root, "frontLegNearCamera").asBoolean(),
         field(root, "rearFoot").asText().equals("bench"),
+        root.path("athlete")
+            .asText(String.format(Locale.ROOT, "%.3f m", number(root, "athleteHeightM"))),
         number(root, "athleteHeightM"),
         Math.abs(camera.path("yawDeg").asDouble(0)),
         camera.path("shake").asDouble(0) != 0,

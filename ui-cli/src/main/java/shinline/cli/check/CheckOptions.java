@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.analysis.SetRequest;
 import shinline.vision.observation.DiscWanted;
+import shinline.vision.pose.PoseModel;
 
 /**
  * What the coach asked for.
@@ -15,4 +16,4 @@ import shinline.vision.observation.DiscWanted;
  * @param disc a disc of known size to look for in the picture
  */
 public record CheckOptions(
-    SetRequest request, ModelChoice model, OptionalDouble captureFps, Optional<DiscWanted> disc) {}
+    SetRequest request, PoseModel model, OptionalDouble captureFps, Optional<DiscWanted> disc) {}

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.PictureAxis;
@@ -18,9 +19,10 @@ import shinline.cli.words.Words;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.BackgroundRoll;
 import shinline.metrics.analysis.ClipObservations.Disc;
-import shinline.metrics.analysis.ClipObservations.PoseGrade;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRequest.KnownLengths;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
@@ -39,7 +41,6 @@ import shinline.vision.observation.RoomObserver;
 import shinline.vision.observation.SecondPersonCheck;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
-import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.NoDisc;
@@ -79,15 +80,20 @@ public final class ClipCheck implements ClipChecker {
 
   /** What was asked for, and the thread for what needs no frame. */
   private record Asked(Path clip, CheckOptions options, Progress progress, SideThread side) {
+    Calibration calibration() {
+      return CalibrationFile.shipped(options.model());
+    }
+
     String name() {
       return String.valueOf(clip.getFileName());
     }
   }
 
   private ClipReport check(Asked asked, ClipOptions how) {
-    FrameSampling sampling = new FrameSampling(sampledFramesPerS(asked.options().model()));
+    FrameSampling sampling =
+        new FrameSampling(asked.calibration().value(CalibrationKey.SAMPLING_LOOKS));
     OptionalInt missingTurns;
-    try (ModelLoading loading = ModelLoading.begin(asked.side(), model(asked.options().model()))) {
+    try (ModelLoading loading = ModelLoading.begin(asked.side(), asked.options().model())) {
       ClipOpening opening = reader.open(asked.clip(), how, sampling);
       if (opening instanceof ClipOpening.Refused refused) {
         return unreadable(asked.clip(), refused);
@@ -129,7 +135,7 @@ public final class ClipCheck implements ClipChecker {
       this.asked = asked;
       this.how = how;
       info = clip.info();
-      seen = ClipObservations.none().withGrade(grade(asked.options().model()));
+      seen = ClipObservations.none();
       crossing = new TrackCrossing(info.widthPx(), info.heightPx());
     }
 
@@ -278,32 +284,14 @@ public final class ClipCheck implements ClipChecker {
               options.model().word());
       ClipReport.Footage footage =
           new ClipReport.Footage(crossing.track(camera), options.request(), seen);
-      return SetAnalysis.of(footage.track(), footage.request(), footage.seen())
+      return new SetAnalysis(asked.calibration())
+          .measure(footage.track(), footage.request(), footage.seen())
           .fold(
               measured ->
                   new ClipReport.Measured(
                       facts, measured.set(), warnings, camera, Optional.of(footage)),
               not -> new ClipReport.NotMeasured(facts, options.request().target(), not, warnings));
     }
-  }
-
-  /**
-   * Looks a second. The heavy model's points are so much better that fifteen of its looks measure
-   * better than thirty of the full one's, in the same time
-   * (docs/decisions/0005-looks-and-mirror.md).
-   */
-  private static double sampledFramesPerS(ModelChoice choice) {
-    return switch (choice) {
-      case FULL -> 30;
-      case HEAVY -> 15;
-    };
-  }
-
-  private static PoseGrade grade(ModelChoice choice) {
-    return switch (choice) {
-      case FULL -> PoseGrade.COARSE;
-      case HEAVY -> PoseGrade.FINE;
-    };
   }
 
   private static Optional<String> damage(ClipEnding ending) {
@@ -319,12 +307,5 @@ public final class ClipCheck implements ClipChecker {
                     Math.max(0, damaged.framesExpected() - damaged.framesRead()),
                     damaged.framesExpected())),
         stopped -> Optional.of(Words.of(stopped.cause(), "reason")));
-  }
-
-  private static PoseModel model(ModelChoice choice) {
-    return switch (choice) {
-      case FULL -> PoseModel.FULL;
-      case HEAVY -> PoseModel.HEAVY;
-    };
   }
 }

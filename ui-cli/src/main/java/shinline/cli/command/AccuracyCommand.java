@@ -10,11 +10,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shinline.cli.accuracy.AccuracyRun;
 import shinline.cli.check.ClipChecker;
-import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
+import shinline.vision.pose.PoseModel;
 
 /** {@code shinline accuracy}: scores the program against clips whose truth is known. */
 @Command(
@@ -38,7 +38,7 @@ public final class AccuracyCommand implements Callable<Integer> {
       paramLabel = "MODEL",
       converter = CheckCommand.ModelConverter.class,
       defaultValue = "heavy")
-  private ModelChoice model;
+  private PoseModel model;
 
   @Option(names = "--out", paramLabel = "FILE")
   private @Nullable Path out;

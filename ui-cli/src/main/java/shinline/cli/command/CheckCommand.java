@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
-import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.FlagImages;
 import shinline.cli.file.OutputFiles;
@@ -47,6 +46,7 @@ import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.vision.observation.DiscWanted;
+import shinline.vision.pose.PoseModel;
 
 /** {@code shinline check}: measures clips and prints a table for each. */
 @Command(
@@ -100,7 +100,7 @@ public final class CheckCommand implements Callable<Integer> {
       paramLabel = "MODEL",
       converter = ModelConverter.class,
       defaultValue = "heavy")
-  private ModelChoice model;
+  private PoseModel model;
 
   @Option(names = "--json", paramLabel = "FILE")
   private @Nullable Path json;
@@ -364,10 +364,10 @@ public final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  static final class ModelConverter implements ITypeConverter<ModelChoice> {
+  static final class ModelConverter implements ITypeConverter<PoseModel> {
     @Override
-    public ModelChoice convert(String value) {
-      return Arrays.stream(ModelChoice.values())
+    public PoseModel convert(String value) {
+      return Arrays.stream(PoseModel.values())
           .filter(m -> m.word().equals(value))
           .findFirst()
           .orElseThrow(() -> new TypeConversionException(Words.say("check.no-model", value)));

@@ -17,6 +17,7 @@ import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.vision.pose.PoseModel;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
@@ -36,7 +37,7 @@ class HandHeldTest {
   private static final CheckOptions OPTIONS =
       new CheckOptions(
           SetRequest.plain().withAthleteHeightM(1.8),
-          ModelChoice.FULL,
+          PoseModel.FULL,
           OptionalDouble.empty(),
           Optional.empty());
 

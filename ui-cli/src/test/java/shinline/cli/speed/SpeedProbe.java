@@ -10,9 +10,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.cli.Main;
+import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipCheck;
-import shinline.cli.check.ModelChoice;
 import shinline.cli.context.CommandContext;
 import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipReport;
@@ -143,8 +143,9 @@ final class SpeedProbe {
       }
       tell("poseS", poseS);
       double analysis = threadS();
-      SetAnalysis.of(
-          crossing.track(CameraPath.still()), options().request(), ClipObservations.none());
+      new SetAnalysis(CalibrationFile.shipped(PoseModel.HEAVY))
+          .measure(
+              crossing.track(CameraPath.still()), options().request(), ClipObservations.none());
       tell("analysisS", threadS() - analysis);
     }
     ClipReport report = new ClipCheck().check(file, options(), Progress.silent());
@@ -161,7 +162,7 @@ final class SpeedProbe {
   private static CheckOptions options() {
     SetRequest request =
         SetRequest.of(Target.preset(ShinPreset.OVER_TOE)).withAthleteHeightM(HEIGHT_M);
-    return new CheckOptions(request, ModelChoice.HEAVY, OptionalDouble.empty(), Optional.empty());
+    return new CheckOptions(request, PoseModel.HEAVY, OptionalDouble.empty(), Optional.empty());
   }
 
   private static int read(Path file, FrameChoice choice) {

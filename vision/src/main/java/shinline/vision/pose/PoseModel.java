@@ -1,23 +1,28 @@
 package shinline.vision.pose;
 
-/** The two sizes of the landmark model. */
+/** The pose models there are: two sizes of one landmark model. */
 public enum PoseModel {
   /** About 7 ms an inference on one core. */
   FULL("full"),
   /** Four to five times slower and surer of the legs, the far one above all. */
   HEAVY("heavy");
 
-  private final String fileName;
+  private final String word;
 
-  PoseModel(String fileName) {
-    this.fileName = fileName;
+  PoseModel(String word) {
+    this.word = word;
+  }
+
+  /** As typed on the command line, written in results and found in the names of files. */
+  public String word() {
+    return word;
   }
 
   String landmarksFile() {
-    return "landmarks-" + fileName + ".onnx";
+    return "landmarks-" + word + ".onnx";
   }
 
   String landmarksAndMaskFile() {
-    return "landmarks-mask-" + fileName + ".onnx";
+    return "landmarks-mask-" + word + ".onnx";
   }
 }

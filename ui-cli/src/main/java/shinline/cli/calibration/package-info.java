@@ -1,0 +1,5 @@
+/** Calibrations of the pose models: the shipped ones, and their file. */
+@NullMarked
+package shinline.cli.calibration;
+
+import org.jspecify.annotations.NullMarked;
