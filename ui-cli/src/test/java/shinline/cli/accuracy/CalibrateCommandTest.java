@@ -53,6 +53,7 @@ class CalibrateCommandTest {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   private double ankleTooHighPx;
+  private double ankleOffPx;
 
   private int run(Object... args) {
     CommandContext context =
@@ -100,18 +101,21 @@ class CalibrateCommandTest {
     int height = root.path("heightPx").asInt();
     Side front = truth.frontLegLeft() ? Side.LEFT : Side.RIGHT;
     Side near = truth.frontLegNear() ? front : front.other();
+    // To one side in one clip and to the other in the next: no offset makes both good.
+    double off = ankleOffPx * (truth.clip().startsWith("gym1") ? 1 : -1);
     List<RawPose> poses = new ArrayList<>();
     for (int i = 0; i < truth.timeS().length; i += 2) {
       Map<RawPoint, RawSighting> points = new EnumMap<>(RawPoint.class);
       for (BodyPoint point : BodyPoint.values()) {
         Truth.Pixels at = truth.pixels().get(point);
         double up = point == BodyPoint.FRONT_ANKLE ? ankleTooHighPx : 0;
+        double aside = point == BodyPoint.FRONT_ANKLE ? off : 0;
         // The far knee is behind the near leg at times, and the model knows.
         boolean far = name(point, front, near).name().startsWith(near.other().name());
         points.put(
             name(point, front, near),
             new RawSighting(
-                at.x()[i],
+                at.x()[i] + aside,
                 height - 1 - at.y()[i] + up,
                 far && point.name().endsWith("KNEE") ? 0.8 : 0.95));
       }
@@ -179,6 +183,17 @@ class CalibrateCommandTest {
     ankleTooHighPx = 5;
     assertThat(fitted("fit.json").value(CalibrationKey.OFFSET_FRONT_ANKLE_ALONG))
         .isBetween(-0.03, -0.01);
+  }
+
+  /** An ankle 5 px aside turns a shank of some 110 px by 2.6 degrees. */
+  @Test
+  void whatNoOffsetMakesGoodWidensTheInterval() throws IOException {
+    clips();
+    double good = fitted("good.json").value(CalibrationKey.INTERVAL_SHIN_BODY);
+    ankleOffPx = 5;
+    double bad = fitted("bad.json").value(CalibrationKey.INTERVAL_SHIN_BODY);
+    assertThat(good).isLessThan(0.5);
+    assertThat(1.96 * bad).isBetween(2.0, 8.0);
   }
 
   /** Only gym4 and plain1 have shallow reps; nothing here tells of a heel. */
