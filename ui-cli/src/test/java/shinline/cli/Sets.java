@@ -8,16 +8,21 @@ import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.DriveReading;
+import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.BodyPoint;
@@ -54,7 +59,7 @@ public final class Sets {
             List.of(
                 rep(1, Reading.of(12.3456, 1.2)), rep(2, Reading.missing("hidden by the bench"))),
             Map.of(Measure.TRUNK_LEAN, 1.5),
-            Optional.of(new SetResult.Fading(2, "trunk lean")),
+            Optional.of(new SetResult.Fading(2, FlagKind.LEAN_GROWS)),
             "one of two reps was on target",
             series());
     return new ClipReport.Measured(facts(fileName), set, List.of("the clip ends early"));
@@ -69,6 +74,26 @@ public final class Sets {
         List.of());
   }
 
+  /** Nothing missed, or a knee 7 cm short of its band. */
+  public static RepJudgement judged(int rep, boolean hit) {
+    return new RepJudgement(
+        rep,
+        hit
+            ? List.of()
+            : List.of(
+                new Finding.Outside(
+                    new Limit(
+                        Aspect.KNEE,
+                        Optional.of("past-toe"),
+                        5,
+                        Double.POSITIVE_INFINITY,
+                        2,
+                        MeasureUnit.CENTIMETRES),
+                    Limit.End.MIN,
+                    7,
+                    1)));
+  }
+
   private static RepResult rep(int number, Reading rearKnee) {
     Map<Measure, Reading> atBottom = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
@@ -79,22 +104,16 @@ public final class Sets {
     boolean clean = number == 1;
     return new RepResult(
         number,
-        1 + number,
-        3,
-        3.5,
-        4,
-        5,
+        new RepTimes(1 + number, 3, 3.5, 4, 5),
         new TempoReading(
             Reading.of(3, 0.1),
             Reading.of(1, 0.1),
             Reading.of(0.75, 0.1),
             Reading.missing("the clip ends before the next rep")),
         atBottom,
-        Reading.of(0.5, 0.02),
-        Reading.of(0.9, 0.05),
+        new DriveReading(Reading.of(0.5, 0.02), Reading.of(0.9, 0.05)),
         false,
-        clean ? Verdict.HIT : Verdict.MISS,
-        clean ? List.of() : List.of("the heel left the floor"),
+        judged(number, clean),
         clean
             ? List.of()
             : List.of(

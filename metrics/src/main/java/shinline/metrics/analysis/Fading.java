@@ -27,7 +27,7 @@ final class Fading {
       return Optional.empty();
     }
     RepResult rep = reps.get(from);
-    return first(rep).map(kind -> new SetResult.Fading(rep.rep(), kind.jsonName()));
+    return first(rep).map(kind -> new SetResult.Fading(rep.rep(), kind));
   }
 
   /**

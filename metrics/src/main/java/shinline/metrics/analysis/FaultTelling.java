@@ -2,6 +2,8 @@ package shinline.metrics.analysis;
 
 import java.util.Optional;
 import shinline.metrics.fault.Fault;
+import shinline.metrics.fault.FlagKind;
+import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.MeasureUnit;
 
@@ -31,6 +33,20 @@ record FaultTelling(Optional<Double> cmPerPx, double staturePx) {
     };
   }
 
+  /**
+   * The flag of a shin that the judge found off its target: sure at once, and surer farther off.
+   */
+  static Flag flag(Finding.Outside shin, double atS, int frame) {
+    return new Flag(
+        FlagKind.SHIN_OFF_TARGET,
+        atS,
+        frame,
+        shin.value(),
+        shin.bound(),
+        shin.limit().unit(),
+        Math.min(1, 0.5 + (shin.by() - shin.limit().margin()) / (2 * shin.plusMinus() + 1e-9)));
+  }
+
   private static Flag flag(Fault fault, int frame, double factor, MeasureUnit unit) {
     return new Flag(
         fault.kind(),
@@ -39,6 +55,7 @@ record FaultTelling(Optional<Double> cmPerPx, double staturePx) {
         fault.value() * factor,
         fault.limit() * factor,
         unit,
+        fault.baseline(),
         fault.confidence());
   }
 }

@@ -13,6 +13,7 @@ import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.DriveSpeed;
 import shinline.metrics.reps.Rep;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
@@ -239,19 +240,33 @@ final class RepMeasuring {
     return v * v;
   }
 
-  Reading speed(Rep rep, boolean peak) {
+  DriveReading drive(Rep rep) {
     Optional<Double> cm = scale.cmPerPx();
     if (cm.isEmpty()) {
-      return Reading.missing(NO_SCALE);
+      return speeds(Reading.missing(NO_SCALE));
     }
     Optional<DriveSpeed> speed =
         DriveSpeed.of(body.kinematics().hipY(), body.kinematics().grid().stepS(), rep.times());
     if (speed.isEmpty()) {
-      return Reading.missing("the drive was not seen whole");
+      return speeds(Reading.missing("the drive was not seen whole"));
     }
-    double value = (peak ? speed.get().peak() : speed.get().mean()) * cm.get() / 100;
     double edgeShare = 2 * edgeS() / Math.max(0.1, rep.tempo().driveS());
-    double moment = peak ? calibration.value(CalibrationKey.INTERVAL_PEAK_SPEED) : edgeShare / 1.4;
+    return new DriveReading(
+        speed(rep, speed.get().mean() * cm.get() / 100, edgeShare / 1.4),
+        speed(
+            rep,
+            speed.get().peak() * cm.get() / 100,
+            calibration.value(CalibrationKey.INTERVAL_PEAK_SPEED)));
+  }
+
+  private static DriveReading speeds(Reading both) {
+    return new DriveReading(both, both);
+  }
+
+  /**
+   * @param moment standard deviation for not knowing the instants well, share of the value
+   */
+  private Reading speed(Rep rep, double value, double moment) {
     double share =
         Math.hypot(
             scale.share(), Math.hypot(calibration.value(CalibrationKey.INTERVAL_SPEED), moment));

@@ -14,12 +14,10 @@ import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.Fault;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultPicture;
-import shinline.metrics.fault.FlagKind;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
-import shinline.metrics.judgement.RepJudgement;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.judgement.SetSentence;
 import shinline.metrics.reps.Rep;
@@ -27,6 +25,7 @@ import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
@@ -94,22 +93,20 @@ final class SetMeasuring {
       judgements.add(judgement);
       List<Flag> flags = new ArrayList<>();
       faults.get(k).forEach(f -> flags.add(telling.flag(f, frameAt(f.atS()))));
-      offTarget(judgement, atBottom, rep, target).ifPresent(flags::add);
+      double bottomS = rep.times().bottomS();
+      judgement
+          .shinOffTarget()
+          .map(off -> FaultTelling.flag(off, bottomS, frameAt(bottomS)))
+          .ifPresent(flags::add);
       results.add(
           new RepResult(
               k + 1,
-              rep.times().startS(),
-              rep.times().bottomStartS(),
-              rep.times().bottomS(),
-              rep.times().bottomEndS(),
-              rep.times().endS(),
+              rep.times(),
               tempo,
               atBottom,
-              measuring.speed(rep, false),
-              measuring.speed(rep, true),
+              measuring.drive(rep),
               shortRange,
-              judgement.verdict(),
-              judgement.reasons(),
+              judgement,
               flags));
     }
     return new SetResult(
@@ -158,24 +155,6 @@ final class SetMeasuring {
   private double frameS() {
     double[] t = legs.timeS();
     return t.length < 2 ? 0.1 : (t[t.length - 1] - t[0]) / (t.length - 1);
-  }
-
-  private Optional<Flag> offTarget(
-      RepJudgement judgement, Map<Measure, Reading> atBottom, Rep rep, Target target) {
-    if (target.shin().isEmpty()) {
-      return Optional.empty();
-    }
-    return ShinOffTarget.of(target.shin().get(), target.margin(), atBottom)
-        .map(
-            off ->
-                new Flag(
-                    FlagKind.SHIN_OFF_TARGET,
-                    rep.times().bottomS(),
-                    frameAt(rep.times().bottomS()),
-                    off.value(),
-                    off.limit(),
-                    off.unit(),
-                    off.confidence()));
   }
 
   private int frameAt(double timeS) {

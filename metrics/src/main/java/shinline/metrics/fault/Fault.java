@@ -6,8 +6,9 @@ package shinline.metrics.fault;
  * @param atS when it shows, seconds from the first frame
  * @param value in the kind's unit
  * @param limit the limit it broke, in the kind's unit
+ * @param baseline what the value is counted from
  */
-public record Fault(FlagKind kind, double atS, double value, double limit) {
+public record Fault(FlagKind kind, double atS, double value, double limit, Baseline baseline) {
 
   /** How far beyond the limit, 0.5 at the limit to 1 at half as much again. */
   public double confidence() {

@@ -18,8 +18,18 @@ interface FaultRule {
    * @param atS when it shows best, seconds from the first frame
    * @param value in the kind's unit
    * @param limit in the kind's unit
+   * @param baseline what the value is counted from
    */
-  record Breach(double atS, double value, double limit) {
+  record Breach(double atS, double value, double limit, Baseline baseline) {
+
+    /** Counted from no posture. */
+    Breach(double atS, double value, double limit) {
+      this(atS, value, limit, Baseline.OTHER);
+    }
+
+    Breach since(Baseline from) {
+      return new Breach(atS, value, limit, from);
+    }
 
     /** Of shares, in per cent. */
     static Breach ofShares(double atS, double share, double limit) {

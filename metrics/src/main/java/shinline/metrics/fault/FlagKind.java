@@ -198,7 +198,7 @@ public enum FlagKind {
   Stream<Fault> of(RepEvidence rep, SetEvidence set) {
     return rule
         .of(rep, set)
-        .map(found -> new Fault(this, found.atS(), found.value(), found.limit()))
+        .map(found -> new Fault(this, found.atS(), found.value(), found.limit(), found.baseline()))
         .stream();
   }
 

@@ -18,18 +18,21 @@ final class TrunkRules {
             rep.bottomS(),
             difference(rep.leanBottomDeg(), set.first().leanBottomDeg()),
             set.limit(CalibrationKey.LEAN_GROWS_LIMIT))
+        .map(breach -> breach.since(Baseline.FIRST_REP))
         .or(
             () ->
                 Breach.above(
-                    rep.bottomS(),
-                    difference(rep.leanBottomDeg(), rep.leanTopDeg()),
-                    set.limit(CalibrationKey.LEAN_GROWS_IN_ONE_REP)));
+                        rep.bottomS(),
+                        difference(rep.leanBottomDeg(), rep.leanTopDeg()),
+                        set.limit(CalibrationKey.LEAN_GROWS_IN_ONE_REP))
+                    .map(breach -> breach.since(Baseline.TOP_OF_REP)));
   }
 
   /** The trunk tips on out of the bottom: the hips rise before the chest. */
   static Optional<Breach> hipsFirst(RepEvidence rep, SetEvidence set) {
     return Breach.above(
-        rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limit(CalibrationKey.HIPS_FIRST_LIMIT));
+            rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limit(CalibrationKey.HIPS_FIRST_LIMIT))
+        .map(breach -> breach.since(Baseline.BOTTOM_OF_REP));
   }
 
   /**
@@ -44,6 +47,7 @@ final class TrunkRules {
     OptionalDouble back = difference(first.hipAhead(), rep.hipAhead());
     return back.isPresent() && back.getAsDouble() > set.limit(CalibrationKey.HINGE_SHIFT_HIP_BACK)
         ? Breach.above(rep.bottomS(), opened, set.limit(CalibrationKey.HINGE_SHIFT_LIMIT))
+            .map(breach -> breach.since(Baseline.FIRST_REP))
         : Optional.empty();
   }
 

@@ -3,9 +3,14 @@ package shinline.metrics.judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shinline.metrics.result.Amount;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
@@ -160,7 +165,9 @@ public final class RepJudge {
     if (Math.abs(beyond) < parameters.straddleShare() * measured.plusMinus()) {
       return new Finding.TooClose(limit, end, beyond, measured.plusMinus());
     }
-    return beyond <= 0 ? new Finding.Met(limit) : new Finding.Outside(limit, end, beyond);
+    return beyond <= 0
+        ? new Finding.Met(limit)
+        : new Finding.Outside(limit, end, beyond, measured.plusMinus());
   }
 
   private Limit degrees(Aspect aspect, Optional<String> band, double min, double max) {

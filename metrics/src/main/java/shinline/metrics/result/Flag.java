@@ -1,5 +1,6 @@
 package shinline.metrics.result;
 
+import shinline.metrics.fault.Baseline;
 import shinline.metrics.fault.FlagKind;
 
 /**
@@ -9,6 +10,7 @@ import shinline.metrics.fault.FlagKind;
  * @param frame index of the frame that shows it
  * @param value the value found, in {@code unit}
  * @param limit the limit it broke, in {@code unit}
+ * @param baseline what the value is counted from
  * @param confidence 0…1; how far the value is beyond the limit against its ±
  */
 public record Flag(
@@ -18,4 +20,18 @@ public record Flag(
     double value,
     double limit,
     MeasureUnit unit,
-    double confidence) {}
+    Baseline baseline,
+    double confidence) {
+
+  /** Counted from no posture. */
+  public Flag(
+      FlagKind kind,
+      double atS,
+      int frame,
+      double value,
+      double limit,
+      MeasureUnit unit,
+      double confidence) {
+    this(kind, atS, frame, value, limit, unit, Baseline.OTHER, confidence);
+  }
+}

@@ -4,36 +4,25 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import shinline.metrics.reps.RepTimes;
 
 /**
  * One rep of a set.
  *
  * @param rep number from 1
- * @param startS when lowering starts, seconds from the first frame
- * @param bottomStartS start of the hold
- * @param bottomS middle of the hold
- * @param bottomEndS end of the hold
- * @param endS when the drive ends
+ * @param times when its phases begin and end, seconds from the first frame
  * @param atBottom every measure, measured or not
- * @param meanSpeed mean upward speed of mid-hip in the drive, m/s
- * @param peakSpeed peak upward speed of mid-hip in the drive, m/s
  * @param shortRange whether the rep was recognised as a short-range drive
- * @param reasons plain words behind the verdict
+ * @param judgement how the rep stands against the day's target, judged once
  */
 public record RepResult(
     int rep,
-    double startS,
-    double bottomStartS,
-    double bottomS,
-    double bottomEndS,
-    double endS,
+    RepTimes times,
     TempoReading tempo,
     Map<Measure, Reading> atBottom,
-    Reading meanSpeed,
-    Reading peakSpeed,
+    DriveReading drive,
     boolean shortRange,
-    Verdict verdict,
-    List<String> reasons,
+    RepJudgement judgement,
     List<Flag> flags) {
   public RepResult {
     EnumMap<Measure, Reading> copy = new EnumMap<>(Measure.class);
@@ -44,8 +33,41 @@ public record RepResult(
       }
     }
     atBottom = Collections.unmodifiableMap(copy);
-    reasons = List.copyOf(reasons);
     flags = List.copyOf(flags);
+  }
+
+  /** When lowering starts, seconds from the first frame. */
+  public double startS() {
+    return times.startS();
+  }
+
+  /** Start of the hold. */
+  public double bottomStartS() {
+    return times.bottomStartS();
+  }
+
+  /** Middle of the hold. */
+  public double bottomS() {
+    return times.bottomS();
+  }
+
+  /** End of the hold. */
+  public double bottomEndS() {
+    return times.bottomEndS();
+  }
+
+  /** When the drive ends. */
+  public double endS() {
+    return times.endS();
+  }
+
+  public Verdict verdict() {
+    return judgement.verdict();
+  }
+
+  /** Plain words behind the verdict. */
+  public List<String> reasons() {
+    return judgement.reasons();
   }
 
   public Reading at(Measure measure) {

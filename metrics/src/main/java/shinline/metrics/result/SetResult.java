@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.back.BackLine;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.target.Target;
 
 /**
@@ -48,7 +49,7 @@ public record SetResult(
 
   /**
    * @param rep from which on no rep is free of faults of form
-   * @param what the kind of fault that this rep shows, as the JSON names it
+   * @param kind of fault that this rep shows
    */
-  public record Fading(int rep, String what) {}
+  public record Fading(int rep, FlagKind kind) {}
 }

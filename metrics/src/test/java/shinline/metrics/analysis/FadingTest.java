@@ -9,14 +9,16 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 
 class FadingTest {
   private static final List<FlagKind> CLEAN = List.of();
@@ -34,18 +36,12 @@ class FadingTest {
       reps.add(
           new RepResult(
               reps.size() + 1,
-              0,
-              1,
-              1,
-              1,
-              2,
+              new RepTimes(0, 1, 1, 1, 2),
               new TempoReading(missing, missing, missing, missing),
               bottom,
-              missing,
-              missing,
+              new DriveReading(missing, missing),
               false,
-              Verdict.HIT,
-              List.of(),
+              new RepJudgement(reps.size() + 1, List.of()),
               kinds.stream()
                   .map(k -> new Flag(k, 1, 30, 12, 10, MeasureUnit.DEGREES, 0.9))
                   .toList()));
@@ -56,21 +52,22 @@ class FadingTest {
   @Test
   void startsAtTheFirstRepAfterWhichNoneIsClean() {
     assertThat(Fading.of(reps(CLEAN, CLEAN, SHALLOW, LEAN)))
-        .contains(new SetResult.Fading(3, "shallow"));
-    assertThat(Fading.of(reps(CLEAN, LEAN))).contains(new SetResult.Fading(2, "lean-grows"));
+        .contains(new SetResult.Fading(3, FlagKind.SHALLOW));
+    assertThat(Fading.of(reps(CLEAN, LEAN))).contains(new SetResult.Fading(2, FlagKind.LEAN_GROWS));
   }
 
   @Test
   void aFaultThatWasMendedIsNotItsStart() {
     assertThat(Fading.of(reps(LEAN, CLEAN, LEAN, LEAN)))
-        .contains(new SetResult.Fading(3, "lean-grows"));
+        .contains(new SetResult.Fading(3, FlagKind.LEAN_GROWS));
   }
 
   @Test
   void theKindIsOneOfThatRep() {
-    assertThat(Fading.of(reps(CLEAN, SHALLOW, LEAN))).contains(new SetResult.Fading(2, "shallow"));
+    assertThat(Fading.of(reps(CLEAN, SHALLOW, LEAN)))
+        .contains(new SetResult.Fading(2, FlagKind.SHALLOW));
     assertThat(Fading.of(reps(CLEAN, List.of(FlagKind.SHALLOW, FlagKind.LEAN_GROWS))))
-        .contains(new SetResult.Fading(2, "lean-grows"));
+        .contains(new SetResult.Fading(2, FlagKind.LEAN_GROWS));
   }
 
   @Test
@@ -84,6 +81,7 @@ class FadingTest {
   @Test
   void aShinOffTargetIsNoFaultOfForm() {
     assertThat(Fading.of(reps(CLEAN, OFF, OFF))).isEmpty();
-    assertThat(Fading.of(reps(CLEAN, OFF, LEAN))).contains(new SetResult.Fading(3, "lean-grows"));
+    assertThat(Fading.of(reps(CLEAN, OFF, LEAN)))
+        .contains(new SetResult.Fading(3, FlagKind.LEAN_GROWS));
   }
 }

@@ -425,7 +425,7 @@ class SyntheticSetTest {
           .as(measure.name())
           .isEqualTo(!measure.jsonName().endsWith("Cm"));
     }
-    assertThat(rep.meanSpeed().measured()).isEmpty();
+    assertThat(rep.drive().meanSpeed().measured()).isEmpty();
   }
 
   /**
@@ -493,7 +493,8 @@ class SyntheticSetTest {
           .isGreaterThan(1.1 * plusMinus(narrow.at(measure)));
     }
     assertThat(plusMinus(wide.tempo().hold())).isGreaterThan(plusMinus(narrow.tempo().hold()));
-    assertThat(plusMinus(wide.meanSpeed())).isGreaterThan(plusMinus(narrow.meanSpeed()));
+    assertThat(plusMinus(wide.drive().meanSpeed()))
+        .isGreaterThan(plusMinus(narrow.drive().meanSpeed()));
   }
 
   @Test

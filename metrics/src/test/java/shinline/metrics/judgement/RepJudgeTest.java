@@ -12,8 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.result.Verdict;
 import shinline.metrics.target.DepthTarget;
@@ -270,9 +274,9 @@ class RepJudgeTest {
   void theRepIsAsGoodAsItsWorstLimit() {
     Limit limit = new Limit(Aspect.HOLD, Optional.empty(), 1, 2, 0.3, Measure.SHIN.unit());
     Finding met = new Finding.Met(limit);
-    Finding near = new Finding.Outside(limit, Limit.End.MAX, 0.2);
+    Finding near = new Finding.Outside(limit, Limit.End.MAX, 0.2, 0.1);
     Finding unclear = new Finding.Unmeasured(limit, "hidden");
-    Finding miss = new Finding.Outside(limit, Limit.End.MAX, 0.4);
+    Finding miss = new Finding.Outside(limit, Limit.End.MAX, 0.4, 0.1);
     assertThat(new RepJudgement(1, List.of(met, met)).verdict()).isEqualTo(Verdict.HIT);
     assertThat(new RepJudgement(1, List.of(met, near)).verdict()).isEqualTo(Verdict.NEAR);
     assertThat(new RepJudgement(1, List.of(near, unclear, met)).verdict())
@@ -330,9 +334,10 @@ class RepJudgeTest {
       Limit tight = limit(margin);
       Limit loose = limit(margin + random.nextDouble(0, 5));
       double by = random.nextDouble(0, 10);
-      assertThat(RepJudgement.severity(new Finding.Outside(loose, Limit.End.MAX, by).verdict()))
+      assertThat(
+              RepJudgement.severity(new Finding.Outside(loose, Limit.End.MAX, by, 0.1).verdict()))
           .isLessThanOrEqualTo(
-              RepJudgement.severity(new Finding.Outside(tight, Limit.End.MAX, by).verdict()));
+              RepJudgement.severity(new Finding.Outside(tight, Limit.End.MAX, by, 0.1).verdict()));
     }
   }
 

@@ -6,7 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -21,11 +25,11 @@ class SetSentenceTest {
   private static final Finding MET = new Finding.Met(SHIN);
 
   private static Finding shinShort(double by) {
-    return new Finding.Outside(SHIN, Limit.End.MIN, by);
+    return new Finding.Outside(SHIN, Limit.End.MIN, by, 1);
   }
 
   private static Finding thighHigh(double by) {
-    return new Finding.Outside(THIGH, Limit.End.MAX, by);
+    return new Finding.Outside(THIGH, Limit.End.MAX, by, 1);
   }
 
   /** One rep a finding, numbered from 1. */

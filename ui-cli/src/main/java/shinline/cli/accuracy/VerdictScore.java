@@ -3,12 +3,12 @@ package shinline.cli.accuracy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import shinline.metrics.judgement.Aspect;
-import shinline.metrics.judgement.Finding;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
-import shinline.metrics.judgement.RepJudgement;
 import shinline.metrics.judgement.RepReadings;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.Verdict;
 
 /**

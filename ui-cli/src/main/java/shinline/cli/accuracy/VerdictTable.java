@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import shinline.metrics.judgement.Aspect;
+import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Verdict;
 
 /** The section on verdicts: for each target how many are right, unclear or wrong. */

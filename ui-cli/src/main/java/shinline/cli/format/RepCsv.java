@@ -83,8 +83,8 @@ public final class RepCsv {
     for (Map.Entry<Measure, Reading> each : rep.atBottom().entrySet()) {
       reading(cells, each.getValue());
     }
-    reading(cells, rep.meanSpeed());
-    reading(cells, rep.peakSpeed());
+    reading(cells, rep.drive().meanSpeed());
+    reading(cells, rep.drive().peakSpeed());
     cells.add(
         rep.flags().stream()
             .map(Flag::kind)

@@ -239,8 +239,8 @@ public final class ResultJson {
     }
     out.writeEndObject();
     out.writeObjectFieldStart("drive");
-    reading("meanSpeedMps", rep.meanSpeed(), missing);
-    reading("peakSpeedMps", rep.peakSpeed(), missing);
+    reading("meanSpeedMps", rep.drive().meanSpeed(), missing);
+    reading("peakSpeedMps", rep.drive().peakSpeed(), missing);
     out.writeEndObject();
     out.writeObjectFieldStart("notMeasured");
     for (Map.Entry<String, String> entry : missing.entrySet()) {
@@ -290,7 +290,7 @@ public final class ResultJson {
     if (set.fading().isPresent()) {
       out.writeObjectFieldStart("fading");
       out.writeNumberField("rep", set.fading().get().rep());
-      out.writeStringField("what", set.fading().get().what());
+      out.writeStringField("what", set.fading().get().kind().jsonName());
       out.writeEndObject();
     } else {
       out.writeNullField("fading");

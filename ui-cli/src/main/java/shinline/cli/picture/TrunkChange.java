@@ -22,33 +22,23 @@ record TrunkChange(String was, double wasDeg, double wasS, double nowDeg) {
   /** The lean "at the top" is read over this time before the rep. */
   private static final double TOP_S = 0.3;
 
-  /** Values of the same reading differ by rounding only. */
-  private static final double SAME_DEG = 1e-6;
-
   /** Empty when the lean was not measured, or the flag tells no change of it. */
   static Optional<TrunkChange> of(SetScene scene, RepResult rep, Flag flag) {
     Optional<Double> bottom = lean(rep);
     RepResult first = scene.set().reps().get(0);
-    return switch (flag.kind()) {
-      case HIPS_FIRST ->
+    return switch (flag.baseline()) {
+      case BOTTOM_OF_REP ->
           bottom.flatMap(
               b ->
                   nearest(scene, rep.bottomStartS(), rep.bottomEndS(), b)
                       .map(s -> new TrunkChange("at the bottom", b, s, b + flag.value())));
-      case LEAN_GROWS ->
+      case TOP_OF_REP ->
           bottom.flatMap(
-              b -> {
-                double before = b - flag.value();
-                boolean sinceFirst =
-                    first.rep() != rep.rep()
-                        && lean(first).filter(f -> Math.abs(f - before) < SAME_DEG).isPresent();
-                return sinceFirst
-                    ? since(scene, first, before, b)
-                    : nearest(scene, rep.startS() - TOP_S, rep.startS(), before)
-                        .map(s -> new TrunkChange("at the top", before, s, b));
-              });
-      case HINGE_SHIFT -> bottom.flatMap(b -> lean(first).flatMap(f -> since(scene, first, f, b)));
-      default -> Optional.empty();
+              b ->
+                  nearest(scene, rep.startS() - TOP_S, rep.startS(), b - flag.value())
+                      .map(s -> new TrunkChange("at the top", b - flag.value(), s, b)));
+      case FIRST_REP -> bottom.flatMap(b -> lean(first).flatMap(f -> since(scene, first, f, b)));
+      case OTHER -> Optional.empty();
     };
   }
 

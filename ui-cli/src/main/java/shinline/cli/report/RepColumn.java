@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
-import shinline.metrics.judgement.Aspect;
+import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;

@@ -7,11 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.text.FlagWords;
 import shinline.cli.words.Words;
-import shinline.metrics.judgement.Aspect;
-import shinline.metrics.judgement.Finding;
-import shinline.metrics.judgement.JudgeParameters;
-import shinline.metrics.judgement.RepJudge;
-import shinline.metrics.judgement.RepReadings;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
@@ -27,12 +24,10 @@ final class TableSection {
 
   private final Markup page;
   private final List<RepColumn> columns;
-  private final RepJudge judge;
 
   TableSection(Markup page, SetResult set) {
     this.page = page;
     columns = RepColumn.of(set);
-    judge = new RepJudge(set.target(), JudgeParameters.standard());
   }
 
   void write(SetResult set) {
@@ -145,21 +140,10 @@ final class TableSection {
     page.leaf("span", name, "class", "label", "aria-hidden", "true");
   }
 
-  private Map<Aspect, Mark> marks(RepResult rep) {
+  private static Map<Aspect, Mark> marks(RepResult rep) {
     Map<Aspect, Mark> marks = new EnumMap<>(Aspect.class);
-    List<Finding> findings =
-        judge
-            .judge(new RepReadings(rep.rep(), rep.atBottom(), rep.tempo(), rep.shortRange()))
-            .findings();
-    for (Finding finding : findings) {
-      Optional<Aspect> aspect =
-          finding.fold(
-              f -> Optional.of(f.limit().aspect()),
-              f -> Optional.of(f.limit().aspect()),
-              f -> Optional.of(f.limit().aspect()),
-              f -> Optional.of(f.limit().aspect()),
-              f -> Optional.empty());
-      aspect.ifPresent(a -> marks.put(a, Mark.of(finding.verdict())));
+    for (Finding finding : rep.judgement().findings()) {
+      finding.aspect().ifPresent(a -> marks.put(a, Mark.of(finding.verdict())));
     }
     return marks;
   }

@@ -22,15 +22,17 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 import shinline.metrics.track.Side;
 
 /** A sample clip's truth against a made-up result whose errors are known. */
@@ -100,22 +102,17 @@ class AccuracyCommandTest {
       reps.add(
           new RepResult(
               number,
-              rep.startS(),
-              rep.bottomStartS(),
-              rep.bottomS(),
-              rep.bottomEndS(),
-              rep.endS(),
+              new RepTimes(
+                  rep.startS(), rep.bottomStartS(), rep.bottomS(), rep.bottomEndS(), rep.endS()),
               new TempoReading(
                   Reading.of(rep.values().get(Scored.LOWERING) + 0.1, 0.2),
                   Reading.of(rep.values().get(Scored.HOLD), 0.2),
                   Reading.of(rep.values().get(Scored.DRIVE) - 0.01, 0.2),
                   Reading.missing("not told")),
               bottom,
-              Reading.missing("not told"),
-              Reading.missing("not told"),
+              new DriveReading(Reading.missing("not told"), Reading.missing("not told")),
               false,
-              Verdict.HIT,
-              List.of(),
+              new RepJudgement(number, List.of()),
               number == 1
                   ? List.of(
                       new Flag(FlagKind.WOBBLE, 2, 60, 2, 1, MeasureUnit.CENTIMETRES, 0.9),

@@ -5,9 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shinline.cli.Sets;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
@@ -18,7 +21,6 @@ import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
@@ -84,18 +86,12 @@ final class StandingSet {
     RepResult rep =
         new RepResult(
             1,
-            0.1,
-            0.5,
-            0.6,
-            0.7,
-            1.1,
+            new RepTimes(0.1, 0.5, 0.6, 0.7, 1.1),
             new TempoReading(half, half, half, Reading.missing("last rep")),
             atBottom,
-            half,
-            half,
+            new DriveReading(half, half),
             false,
-            Verdict.MISS,
-            List.of(),
+            Sets.judged(1, false),
             List.of(
                 new Flag(
                     FlagKind.HEEL_RISE,

@@ -10,17 +10,20 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import shinline.cli.outcome.ClipReport;
+import shinline.metrics.fault.Baseline;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 
 /** Two reps of four seconds whose lean is that of the second: 2° in second 2, 3° in second 3. */
 class TrunkChangeTest {
@@ -46,18 +49,12 @@ class TrunkChangeTest {
     bottom.put(Measure.TRUNK_LEAN, Reading.of(bottomDeg, 1));
     return new RepResult(
         number,
-        fromS + 1,
-        fromS + 2,
-        fromS + 2.5,
-        fromS + 3,
-        fromS + 4,
+        new RepTimes(fromS + 1, fromS + 2, fromS + 2.5, fromS + 3, fromS + 4),
         new TempoReading(missing, missing, missing, missing),
         bottom,
-        missing,
-        missing,
+        new DriveReading(missing, missing),
         false,
-        Verdict.HIT,
-        List.of(),
+        new RepJudgement(number, List.of()),
         List.of());
   }
 
@@ -74,38 +71,40 @@ class TrunkChangeTest {
         model.setUp(), model.target(), reps, Map.of(), Optional.empty(), "two reps", series);
   }
 
-  private TrunkChange change(RepResult rep, FlagKind kind, double value) {
-    return TrunkChange.of(scene, rep, new Flag(kind, 7, 70, value, 3.5, MeasureUnit.DEGREES, 0.9))
+  private TrunkChange change(RepResult rep, FlagKind kind, Baseline from, double value) {
+    return TrunkChange.of(
+            scene, rep, new Flag(kind, 7, 70, value, 3.5, MeasureUnit.DEGREES, from, 0.9))
         .orElseThrow();
   }
 
   @Test
   void hipsFirstIsFromTheBottomOfTheTableToTheFlaggedFrame() {
-    assertThat(change(second, FlagKind.HIPS_FIRST, 16))
+    assertThat(change(second, FlagKind.HIPS_FIRST, Baseline.BOTTOM_OF_REP, 16))
         .isEqualTo(new TrunkChange("at the bottom", SECOND_DEG, 7.0, SECOND_DEG + 16));
     // The look that shows 7.1 degrees best is outside the hold, which ends at 7 s.
-    assertThat(change(first, FlagKind.HIPS_FIRST, 16).wasS()).isEqualTo(FIRST_DEG);
+    assertThat(change(first, FlagKind.HIPS_FIRST, Baseline.BOTTOM_OF_REP, 16).wasS())
+        .isEqualTo(FIRST_DEG);
   }
 
   @Test
   void leanThatGrewIsSinceTheFirstRep() {
-    assertThat(change(second, FlagKind.LEAN_GROWS, SECOND_DEG - FIRST_DEG))
-        .isEqualTo(
-            new TrunkChange("in rep 1", SECOND_DEG - (SECOND_DEG - FIRST_DEG), 2.4, SECOND_DEG));
+    assertThat(change(second, FlagKind.LEAN_GROWS, Baseline.FIRST_REP, SECOND_DEG - FIRST_DEG))
+        .isEqualTo(new TrunkChange("in rep 1", FIRST_DEG, 2.4, SECOND_DEG));
   }
 
   @Test
   void leanThatGrewWithinTheRepIsSinceItsTop() {
-    TrunkChange change = change(second, FlagKind.LEAN_GROWS, SECOND_DEG - 4.8);
+    TrunkChange change = change(second, FlagKind.LEAN_GROWS, Baseline.TOP_OF_REP, SECOND_DEG - 4.8);
     assertThat(change.was()).isEqualTo("at the top");
     assertThat(change.wasS()).isEqualTo(4.8);
     assertThat(change.words()).isEqualTo("trunk 5° at the top, now 7°");
-    assertThat(change(first, FlagKind.LEAN_GROWS, 1.5).was()).isEqualTo("at the top");
+    assertThat(change(first, FlagKind.LEAN_GROWS, Baseline.TOP_OF_REP, 1.5).was())
+        .isEqualTo("at the top");
   }
 
   @Test
   void theNumbersDifferByTheFlagsOwn() {
-    TrunkChange change = change(second, FlagKind.HIPS_FIRST, 16);
+    TrunkChange change = change(second, FlagKind.HIPS_FIRST, Baseline.BOTTOM_OF_REP, 16);
     assertThat(change.words()).isEqualTo("trunk 7° at the bottom, now 23°");
     assertThat(change.nowDeg() - change.wasDeg()).isEqualTo(16);
   }

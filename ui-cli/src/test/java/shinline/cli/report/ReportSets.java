@@ -19,6 +19,8 @@ import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.RepTimes;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
@@ -27,7 +29,6 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.TempoReading;
-import shinline.metrics.result.Verdict;
 
 /** A made-up set with a curve, so that pages of any length can be drawn without a clip. */
 final class ReportSets {
@@ -88,19 +89,13 @@ final class ReportSets {
     boolean clean = number % 2 == 1;
     return new RepResult(
         number,
-        start,
-        start + 1.5,
-        start + 1.75,
-        start + 2,
-        start + 3,
+        new RepTimes(start, start + 1.5, start + 1.75, start + 2, start + 3),
         new TempoReading(
             Reading.of(1.5, 0.1), Reading.of(0.5, 0.1), Reading.of(1, 0.1), Reading.of(1, 0.1)),
         atBottom,
-        Reading.of(0.5, 0.02),
-        Reading.of(0.9, 0.05),
+        new DriveReading(Reading.of(0.5, 0.02), Reading.of(0.9, 0.05)),
         false,
-        clean ? Verdict.HIT : Verdict.MISS,
-        clean ? List.of() : List.of("knee 7 cm short of the past-toe band (at least 5 cm)"),
+        Sets.judged(number, clean),
         clean
             ? List.of()
             : java.util.stream.Stream.of(faults)

@@ -1,9 +1,9 @@
-package shinline.metrics.judgement;
+package shinline.metrics.result;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import shinline.metrics.result.Verdict;
+import java.util.stream.Stream;
 
 /**
  * One rep against the target: a finding for each limit asked for, worst first.
@@ -33,7 +33,17 @@ public record RepJudgement(int rep, List<Finding> findings) {
     return findings.stream().map(Finding::reason).flatMap(Optional::stream).toList();
   }
 
-  static int severity(Verdict verdict) {
+  /** The finding on the shin or the knee, when it is outside by more than the coach's margin. */
+  public Optional<Finding.Outside> shinOffTarget() {
+    return findings.stream()
+        .flatMap(f -> f instanceof Finding.Outside outside ? Stream.of(outside) : Stream.empty())
+        .filter(f -> f.limit().aspect() == Aspect.SHIN || f.limit().aspect() == Aspect.KNEE)
+        .filter(f -> !f.withinMargin())
+        .findFirst();
+  }
+
+  /** How bad: 0 for a hit to 3 for a miss, by which findings are ordered. */
+  public static int severity(Verdict verdict) {
     return switch (verdict) {
       case HIT -> 0;
       case NEAR -> 1;

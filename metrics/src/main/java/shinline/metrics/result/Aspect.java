@@ -1,4 +1,4 @@
-package shinline.metrics.judgement;
+package shinline.metrics.result;
 
 /** What a limit is set on, with the words for a value on either side of it. */
 public enum Aspect {

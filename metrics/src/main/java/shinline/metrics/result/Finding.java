@@ -1,8 +1,7 @@
-package shinline.metrics.judgement;
+package shinline.metrics.result;
 
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.metrics.result.Verdict;
 
 /** How a rep stands against one limit. */
 public sealed interface Finding {
@@ -14,8 +13,19 @@ public sealed interface Finding {
    * Outside, and clear of the edge.
    *
    * @param by how far beyond the end, in the limit's unit; positive
+   * @param plusMinus of the value, same unit
    */
-  record Outside(Limit limit, Limit.End end, double by) implements Finding {
+  record Outside(Limit limit, Limit.End end, double by, double plusMinus) implements Finding {
+    /** The value found, in the limit's unit. */
+    public double value() {
+      return end == Limit.End.MAX ? bound() + by : bound() - by;
+    }
+
+    /** The end that was passed. */
+    public double bound() {
+      return end == Limit.End.MAX ? limit.max() : limit.min();
+    }
+
     /** Whether the coach's margin still covers the distance. */
     public boolean withinMargin() {
       return by <= limit.margin();

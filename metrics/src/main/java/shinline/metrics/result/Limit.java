@@ -1,7 +1,6 @@
-package shinline.metrics.judgement;
+package shinline.metrics.result;
 
 import java.util.Optional;
-import shinline.metrics.result.MeasureUnit;
 
 /**
  * One thing asked for.
@@ -27,12 +26,12 @@ public record Limit(
   }
 
   /** The end that matters for a value: the one it is furthest beyond, or nearest to. */
-  End nearestEnd(double value) {
+  public End nearestEnd(double value) {
     return min - value > value - max ? End.MIN : End.MAX;
   }
 
   /** How far the value is beyond that end, in {@code unit}; negative inside. */
-  double beyond(double value) {
+  public double beyond(double value) {
     return Math.max(min - value, value - max);
   }
 

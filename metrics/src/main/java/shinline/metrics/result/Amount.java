@@ -1,15 +1,14 @@
-package shinline.metrics.judgement;
+package shinline.metrics.result;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import shinline.metrics.result.MeasureUnit;
 
 /** Numbers in sentences: as many digits as a coach can use, never more than were measured. */
-final class Amount {
+public final class Amount {
   private Amount() {}
 
   /** A distance: whole from 10 on, one decimal below that, two for times under a second. */
-  static String of(double amount, MeasureUnit unit) {
+  public static String of(double amount, MeasureUnit unit) {
     double size = Math.abs(amount);
     int decimals = size >= 10 ? 0 : unit == MeasureUnit.SECONDS && size < 1 ? 2 : 1;
     BigDecimal rounded = rounded(size, decimals);
@@ -20,7 +19,7 @@ final class Amount {
   }
 
   /** A limit, as the coach wrote it. */
-  static String signed(double value, MeasureUnit unit) {
+  public static String signed(double value, MeasureUnit unit) {
     return withUnit(rounded(value, 2), unit);
   }
 
