@@ -9,8 +9,8 @@ import java.util.OptionalInt;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.OutlineCrossing;
+import shinline.cli.crossing.PeopleCrossing;
 import shinline.cli.crossing.PictureAxis;
-import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
@@ -38,9 +38,9 @@ import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
 import shinline.vision.observation.RoomObserver;
-import shinline.vision.observation.SecondPersonCheck;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
+import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.NoDisc;
@@ -122,7 +122,7 @@ public final class ClipCheck implements ClipChecker {
     private final Asked asked;
     private final ClipOptions how;
     private final ClipInfo info;
-    private final TrackCrossing crossing;
+    private final PeopleCrossing crossing;
 
     private final List<String> warnings = new ArrayList<>();
     private ClipObservations seen;
@@ -136,7 +136,7 @@ public final class ClipCheck implements ClipChecker {
       this.how = how;
       info = clip.info();
       seen = ClipObservations.none();
-      crossing = new TrackCrossing(info.widthPx(), info.heightPx());
+      crossing = new PeopleCrossing(info.widthPx(), info.heightPx());
     }
 
     /** Follows the athlete to the end; a number when the picture has to be turned first. */
@@ -147,7 +147,6 @@ public final class ClipCheck implements ClipChecker {
           new BackObserver(
               models.segmenter(),
               new TrunkEdges(OutlineCrossing.places(), info.widthPx(), info.heightPx()));
-      SecondPersonCheck company = new SecondPersonCheck(models.detector(), info.expectedFrames());
       try (RoomObserver room = new RoomObserver(info.expectedFrames());
           CameraObserver watch = new CameraObserver();
           DiscConsensus discs = new DiscConsensus(asked.options().disc(), info.expectedFrames());
@@ -156,13 +155,14 @@ public final class ClipCheck implements ClipChecker {
             next.isPresent();
             next = clip.nextInto(beside.free())) {
           Frame frame = next.get();
-          PoseSighting sighting = models.pose().track(frame.image(), frame.timeS());
-          crossing.add(frame.index(), frame.timeS(), sighting);
+          PeopleInView people = models.pose().look(frame.image(), frame.timeS());
+          PoseSighting sighting = people.ofMover();
+          crossing.add(frame.index(), frame.timeS(), people);
           beside.watch(
               () -> {
                 room.look(frame.index(), frame.image(), sighting);
-                back.look(frame.index(), frame.timeS(), frame.image(), sighting);
-                watch.look(frame.timeS(), frame.image(), sighting);
+                back.look(frame.index(), frame.timeS(), frame.image(), people);
+                watch.look(frame.timeS(), frame.image(), people);
                 discs.look(frame.index(), frame.image(), sighting);
               });
           OptionalInt turns = standing.look(sighting);
@@ -171,15 +171,12 @@ public final class ClipCheck implements ClipChecker {
           }
           if (turns.isPresent()) {
             digest();
+            models.pose().pictureIsUpright();
           }
-          // Here, as the tracker has the detector too.
-          company.look(frame.index(), frame.image());
           asked.progress().frames(frame.index() + 1, info.expectedFrames());
         }
         beside.finish();
-        if (company.noticed()) {
-          warnings.add(Words.say("clip.note.company"));
-        }
+        companyNote(crossing.company()).ifPresent(warnings::add);
         CameraObserver.Told told = watch.told();
         camera = told.path();
         seen =
@@ -197,6 +194,14 @@ public final class ClipCheck implements ClipChecker {
         discs.whyNot().map(this::discWarning).ifPresent(warnings::add);
       }
       return OptionalInt.empty();
+    }
+
+    private static Optional<String> companyNote(PeopleInView.Company company) {
+      return switch (company) {
+        case NOBODY -> Optional.empty();
+        case STANDING_BY -> Optional.of(Words.say("clip.note.company"));
+        case MOVING_TOO -> Optional.of(Words.say("clip.note.company-moves"));
+      };
     }
 
     private static CameraHold hold(CameraObserver.Hold told) {
@@ -283,7 +288,7 @@ public final class ClipCheck implements ClipChecker {
               times.variable(),
               options.model().word());
       ClipReport.Footage footage =
-          new ClipReport.Footage(crossing.track(camera), options.request(), seen);
+          new ClipReport.Footage(crossing.ofMover(camera), options.request(), seen);
       return new SetAnalysis(asked.calibration())
           .measure(footage.track(), footage.request(), footage.seen())
           .fold(

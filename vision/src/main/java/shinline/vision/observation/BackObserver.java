@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PersonCut;
 import shinline.vision.pose.PersonSegmenter;
 import shinline.vision.pose.PoseSighting;
@@ -33,10 +34,11 @@ public final class BackObserver {
 
   private final PersonSegmenter segmenter;
   private final TrunkEdges edges;
-  private final HipTurns turns = new HipTurns();
+  private HipTurns turns = new HipTurns();
   private final Deque<Kept> kept = new ArrayDeque<>();
   private final List<TrunkSilhouette> silhouettes = new ArrayList<>();
   private int looksAtStanding;
+  private int person;
 
   /**
    * @param segmenter stays the caller's to close
@@ -47,7 +49,19 @@ public final class BackObserver {
     this.edges = edges;
   }
 
-  public void look(int frame, double timeS, Mat bgrUpright, PoseSighting sighting) {
+  /** Told of every look; what was kept of somebody else before is dropped. */
+  public void look(int frame, double timeS, Mat bgrUpright, PeopleInView people) {
+    if (people.mover() != person) {
+      person = people.mover();
+      kept.clear();
+      turns = new HipTurns();
+      silhouettes.clear();
+      looksAtStanding = 0;
+    }
+    look(frame, timeS, bgrUpright, people.ofMover());
+  }
+
+  private void look(int frame, double timeS, Mat bgrUpright, PoseSighting sighting) {
     if (sighting instanceof PoseSighting.Found found) {
       double hipRowPx = PoseShape.hipRowPx(found);
       if (kept.isEmpty() || timeS - kept.getLast().timeS() >= BETWEEN_KEPT_S) {

@@ -3,21 +3,24 @@ package shinline.vision.observation;
 import java.util.ArrayList;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
-import shinline.vision.pose.PoseSighting;
+import shinline.vision.pose.PeopleInView;
 import shinline.vision.scene.CameraMotion;
 import shinline.vision.scene.CameraMotionParameters;
 import shinline.vision.scene.CameraPath;
-import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.Similarity;
 
-/** Follows the room behind the athlete, to tell how the camera moved. */
+/** Follows the room behind the people in view, to tell how the camera moved. */
 public final class CameraObserver implements AutoCloseable {
   private final CameraMotion motion = new CameraMotion(CameraMotionParameters.defaults());
   private final List<Double> timesS = new ArrayList<>();
 
-  public void look(double timeS, Mat bgrUpright, PoseSighting sighting) {
-    List<PersonBox> athlete = sighting.fold(PoseShape::parts, nobody -> List.of());
-    motion.add(bgrUpright, athlete);
+  /**
+   * Told of every look.
+   *
+   * @param people none of them is part of the room
+   */
+  public void look(double timeS, Mat bgrUpright, PeopleInView people) {
+    motion.add(bgrUpright, PoseShape.boxes(people));
     timesS.add(timeS);
   }
 

@@ -1,12 +1,15 @@
 package shinline.vision.observation;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
+import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseSighting;
+import shinline.vision.pose.RegionOfInterest;
 import shinline.vision.scene.PersonBox;
 
 /** What a pose as a whole tells of the picture, so that nobody else reads single keypoints. */
@@ -61,6 +64,18 @@ public final class PoseShape {
   public static List<PersonBox> parts(PoseSighting.Found found) {
     double margin = PART_MARGIN * Extent.of(found, WHOLE).longerSide();
     return PARTS.stream().map(part -> Extent.of(found, part).grown(margin)).toList();
+  }
+
+  /** Rectangles that cover everybody in view, followed or not. */
+  public static List<PersonBox> boxes(PeopleInView people) {
+    List<PersonBox> boxes = new ArrayList<>();
+    people.poses().forEach(pose -> boxes.addAll(parts(pose)));
+    for (RegionOfInterest region : people.bystanders()) {
+      double side = region.sizePx();
+      boxes.add(
+          new PersonBox(region.centreX() - side / 4, region.centreY() - side / 2, side / 2, side));
+    }
+    return boxes;
   }
 
   /** The smallest rectangle around some landmarks, pixels. */

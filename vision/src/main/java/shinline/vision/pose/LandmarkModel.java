@@ -9,7 +9,7 @@ import org.bytedeco.opencv.opencv_core.Mat;
  * The landmark model on one region of one frame. Input 256×256; outputs 39 landmarks of 5 values
  * (the body's 33, 2 auxiliary points, 4 unused), a pose flag, and a 64×64 heatmap a landmark.
  */
-final class LandmarkModel implements AutoCloseable {
+final class LandmarkModel implements LandmarkLook, AutoCloseable {
   static final int INPUT_SIDE = 256;
   private static final int LANDMARKS = 39;
   private static final int VALUES = 5;
@@ -28,10 +28,8 @@ final class LandmarkModel implements AutoCloseable {
     return new RegionCrop(INPUT_SIDE, RegionCrop.Border.REPLICATE, 0, 1);
   }
 
-  /** What one pass gave: the pose, whatever its flag, and the points for the next region. */
-  record Pass(PoseSighting.Found pose, BodyCircle circle) {}
-
-  Pass run(Mat frame, RegionOfInterest region, ImageFlip handedness) {
+  @Override
+  public Pass run(Mat frame, RegionOfInterest region, ImageFlip handedness) {
     List<float[]> outputs = model.run(crop.cut(frame, region, handedness));
     Reading reading = new Reading(outputs.get(0), outputs.get(2), region, handedness);
     Map<BodyLandmark, Keypoint> keypoints = new EnumMap<>(BodyLandmark.class);

@@ -1,6 +1,7 @@
 package shinline.vision.pose;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
 
@@ -9,6 +10,7 @@ public final class PersonDetector implements AutoCloseable {
   private static final int INPUT_SIDE = DetectorAnchors.INPUT_SIDE;
   private static final int VALUES_PER_ROW = 12;
   private static final double LEAST_SCORE = 0.5;
+  private static final byte GREY = (byte) 128;
 
   private static final DetectorAnchors.Anchor[] ANCHORS = DetectorAnchors.all();
 
@@ -30,8 +32,20 @@ public final class PersonDetector implements AutoCloseable {
 
   /** The people in an upright 8-bit BGR frame, the surest first; empty when there is nobody. */
   public List<DetectedPerson> detect(Mat bgrUpright) {
+    return detect(bgrUpright, List.of());
+  }
+
+  /**
+   * The people beside those who are known. One person in view makes the detector much less sure of
+   * a second; with the first one painted over, it is as sure of the second as of anybody.
+   *
+   * @param known painted over, in a copy
+   */
+  List<DetectedPerson> detect(Mat bgrUpright, List<Patch> known) {
     RegionOfInterest frame = RegionOfInterest.letterbox(bgrUpright.cols(), bgrUpright.rows());
-    List<float[]> outputs = model.run(letterbox.cut(bgrUpright, frame, ImageFlip.AS_FILMED));
+    byte[] pixels = letterbox.pixels(bgrUpright, frame);
+    known.forEach(patch -> paintOver(pixels, frame, patch));
+    List<float[]> outputs = model.run(letterbox.planes(pixels, ImageFlip.AS_FILMED));
     List<DetectorBox> boxes = new ArrayList<>();
     for (int row = 0; row < ANCHORS.length; row++) {
       double score = Sigmoid.of(outputs.get(1)[row]);
@@ -43,6 +57,20 @@ public final class PersonDetector implements AutoCloseable {
       }
     }
     return DetectorBox.onePerPerson(boxes).stream().map(box -> inFrame(box, frame)).toList();
+  }
+
+  private static void paintOver(byte[] bgr, RegionOfInterest frame, Patch patch) {
+    int left = cell(frame.regionU(patch.left(), patch.top()));
+    int right = cell(frame.regionU(patch.right(), patch.bottom()));
+    int top = cell(frame.regionV(patch.left(), patch.top()));
+    int bottom = cell(frame.regionV(patch.right(), patch.bottom()));
+    for (int row = top; row < bottom; row++) {
+      Arrays.fill(bgr, 3 * (row * INPUT_SIDE + left), 3 * (row * INPUT_SIDE + right), GREY);
+    }
+  }
+
+  private static int cell(double share) {
+    return (int) Math.max(0, Math.min(INPUT_SIDE, Math.round(share * INPUT_SIDE)));
   }
 
   /** A row holds centre x, y, width, height, then keypoints, in input pixels off the anchor. */

@@ -3,7 +3,7 @@ package shinline.vision.pose;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
- * Finds one person's landmarks in the frames of a clip, one after the other.
+ * Finds people's landmarks in the frames of a clip, one after the other.
  *
  * <p>Frames are upright, with square pixels, 8-bit BGR; they are not changed. Not for use by
  * several threads at once. The same frames and times after opening give the same answers, bit by
@@ -12,11 +12,22 @@ import org.bytedeco.opencv.opencv_core.Mat;
 public interface PoseEstimator extends AutoCloseable {
 
   /**
-   * The pose in the next frame of the clip.
+   * Everybody in the next frame of the clip.
    *
    * @param timeS the frame's time in seconds, after the last frame's
    */
-  PoseSighting track(Mat bgrUpright, double timeS);
+  PeopleInView look(Mat bgrUpright, double timeS);
+
+  /** The same, of the one whose hips go down and up; before anybody moves, of the surest one. */
+  default PoseSighting track(Mat bgrUpright, double timeS) {
+    return look(bgrUpright, timeS).ofMover();
+  }
+
+  /**
+   * Says that the frames are the right way up: from now on a pose that stands on its head is an
+   * error of the model. Before, it may be a clip whose rotation is stored wrongly.
+   */
+  void pictureIsUpright();
 
   /** The pose in a region the caller chooses, whatever the pose flag; leaves the tracking alone. */
   PoseSighting.Found at(Mat bgrUpright, RegionOfInterest region, ImageFlip handedness);

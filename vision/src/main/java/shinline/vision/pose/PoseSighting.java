@@ -57,6 +57,10 @@ public sealed interface PoseSighting {
     /** The detector saw no person in the whole frame. */
     NO_PERSON_DETECTED,
     /** The detector saw something, but the landmark model does not take it for a person. */
-    NO_POSE_IN_REGION
+    NO_POSE_IN_REGION,
+    /** What the landmark model gave, in several regions, no body can be. */
+    NO_BODY_CAN_BE_SO,
+    /** Somebody is followed, but was not looked at in this frame. */
+    NOT_LOOKED_AT
   }
 }

@@ -32,6 +32,11 @@ public record RegionOfInterest(double centreX, double centreY, double sizePx, do
     return new RegionOfInterest(hipX, hipY, size, normalised(turn));
   }
 
+  /** Of the circle from which {@link #around} makes such a square, pixels of the frame. */
+  double circleRadiusPx() {
+    return sizePx / (2 * MARGIN);
+  }
+
   /** The upright square around a whole frame: its shorter side lies centred in the square. */
   static RegionOfInterest letterbox(int widthPx, int heightPx) {
     return new RegionOfInterest(

@@ -1,0 +1,101 @@
+package shinline.vision.pose;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The few points of a pose from which its size and its stance are told; pixels of the frame, y
+ * down.
+ */
+record BodyPose(PoseSighting.Found found) {
+
+  /** Share of the standing height that thigh and shank are between the model's own landmarks. */
+  private static final double LEG_OF_STATURE =
+      BodySegment.THIGH.ofStature() + BodySegment.SHANK.ofStature();
+
+  /** Hair, shoes and clothes reach this much beyond the landmarks, share of stature. */
+  private static final double PATCH_MARGIN = 0.07;
+
+  private static final List<Set<BodyLandmark>> COVERED =
+      List.of(
+          EnumSet.range(BodyLandmark.NOSE, BodyLandmark.RIGHT_SHOULDER),
+          EnumSet.of(
+              BodyLandmark.LEFT_SHOULDER,
+              BodyLandmark.RIGHT_SHOULDER,
+              BodyLandmark.LEFT_HIP,
+              BodyLandmark.RIGHT_HIP),
+          EnumSet.range(BodyLandmark.LEFT_HIP, BodyLandmark.RIGHT_FOOT_INDEX));
+
+  double hipX() {
+    return middle(at(BodyLandmark.LEFT_HIP).x(), at(BodyLandmark.RIGHT_HIP).x());
+  }
+
+  double hipY() {
+    return middle(at(BodyLandmark.LEFT_HIP).y(), at(BodyLandmark.RIGHT_HIP).y());
+  }
+
+  double shoulderX() {
+    return middle(at(BodyLandmark.LEFT_SHOULDER).x(), at(BodyLandmark.RIGHT_SHOULDER).x());
+  }
+
+  double shoulderY() {
+    return middle(at(BodyLandmark.LEFT_SHOULDER).y(), at(BodyLandmark.RIGHT_SHOULDER).y());
+  }
+
+  /** Row of the higher knee. */
+  double higherKneeY() {
+    return Math.min(at(BodyLandmark.LEFT_KNEE).y(), at(BodyLandmark.RIGHT_KNEE).y());
+  }
+
+  /** Row of the lower ankle. */
+  double lowerAnkleY() {
+    return Math.max(at(BodyLandmark.LEFT_ANKLE).y(), at(BodyLandmark.RIGHT_ANKLE).y());
+  }
+
+  /** Length on one side, pixels; the trunk's is the same for both. */
+  double length(BodySegment segment, BodySide side) {
+    return switch (segment) {
+      case TRUNK -> Math.hypot(shoulderX() - hipX(), shoulderY() - hipY());
+      case THIGH -> distance(side.hip(), side.knee());
+      case SHANK -> distance(side.knee(), side.ankle());
+    };
+  }
+
+  /** Standing height by the longer-looking leg, pixels: a leg seen end-on looks short. */
+  double staturePx() {
+    double longest = 0;
+    for (BodySide side : BodySide.values()) {
+      longest =
+          Math.max(longest, length(BodySegment.THIGH, side) + length(BodySegment.SHANK, side));
+    }
+    return Math.max(1, longest / LEG_OF_STATURE);
+  }
+
+  /** Rectangles that together cover head, trunk and legs. */
+  List<Patch> patches() {
+    double margin = PATCH_MARGIN * staturePx();
+    return COVERED.stream().map(part -> Patch.around(found, part, margin)).toList();
+  }
+
+  /** How well the model says it sees knees and ankles, 0…1, mean. */
+  double legVisibility() {
+    double sum = 0;
+    for (BodySide side : BodySide.values()) {
+      sum += at(side.knee()).visibility() + at(side.ankle()).visibility();
+    }
+    return sum / 4;
+  }
+
+  private Keypoint at(BodyLandmark landmark) {
+    return found.at(landmark);
+  }
+
+  private double distance(BodyLandmark from, BodyLandmark to) {
+    return Math.hypot(at(from).x() - at(to).x(), at(from).y() - at(to).y());
+  }
+
+  private static double middle(double a, double b) {
+    return (a + b) / 2;
+  }
+}
