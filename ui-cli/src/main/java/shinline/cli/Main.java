@@ -60,11 +60,7 @@ public final class Main {
 
   /** Runs one command line and gives its exit code. */
   public int run(String... args) {
-    CommandLine line = new CommandLine(new ShinlineCommand());
-    line.addSubcommand(new CheckCommand(surroundings, checker));
-    line.addSubcommand(new AccuracyCommand(surroundings, checker));
-    line.addSubcommand(new CalibrateCommand(surroundings, checker));
-    line.setResourceBundle(Words.bundle());
+    CommandLine line = commands();
     line.setOut(surroundings.out());
     line.setErr(surroundings.err());
     Ansi ansi = surroundings.paint() == Paint.COLOUR ? Ansi.ON : Ansi.OFF;
@@ -74,6 +70,16 @@ public final class Main {
     line.setParameterExceptionHandler((e, unused) -> usage(e));
     line.setExecutionExceptionHandler((e, unused, parsed) -> failure(e));
     return line.execute(args);
+  }
+
+  /** The commands with their options and help. */
+  CommandLine commands() {
+    CommandLine line = new CommandLine(new ShinlineCommand());
+    line.addSubcommand(new CheckCommand(surroundings, checker));
+    line.addSubcommand(new AccuracyCommand(surroundings, checker));
+    line.addSubcommand(new CalibrateCommand(surroundings, checker));
+    line.setResourceBundle(Words.bundle());
+    return line;
   }
 
   private int usage(CommandLine.ParameterException e) {

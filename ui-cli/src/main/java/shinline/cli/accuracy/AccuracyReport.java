@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import shinline.cli.words.Words;
 
 /**
  * The accuracy of a run as a page of Markdown and as a few lines for the terminal. Every figure is
@@ -35,13 +36,7 @@ record AccuracyReport(
         String.format(
             Locale.ROOT,
             "%-17s %4s %8s %8s %8s %8s %7s",
-            "measure",
-            "reps",
-            "bias",
-            "mean",
-            "95 %",
-            "+-",
-            "inside"));
+            Words.lines("accuracy.table.head").toArray()));
     for (Scored scored : Scored.values()) {
       all.spread(scored)
           .ifPresent(
@@ -73,27 +68,13 @@ record AccuracyReport(
 
   private List<String> page() {
     List<String> page = new ArrayList<>();
-    page.add("# Accuracy");
+    page.add("# " + Words.say("accuracy.title"));
     page.add("");
-    page.add(
-        "Made by `"
-            + command
-            + "` with the "
-            + model
-            + " pose model, over "
-            + count(all.clips().size(), "clip")
-            + " with "
-            + count(all.trueReps(), "rep")
-            + " whose truth is known. No figure of ours on this page is typed by hand. The truth"
-            + " of a clip is its series of joint positions; phases and bottom values follow from"
-            + " it by the definitions of [measures.md](measures.md).");
+    page.add(Words.say("accuracy.how", command, model, all.clips().size(), all.trueReps()));
     page.add("");
     page.add(reps() + " " + flags() + " " + new VerdictTable(all).line());
     page.add("");
-    page.add(
-        "The offsets of the joint centres, the ± and the limits of the flags were fitted on this"
-            + " project's own development clips, whose names begin with gym or plain. On those the"
-            + " figures flatter; only clips that nothing was fitted on tell what to expect.");
+    page.add(Words.say("accuracy.fitted"));
     measures(page);
     clips(page);
     page.addAll(new VerdictTable(all).section());
@@ -107,24 +88,11 @@ record AccuracyReport(
 
   private void measures(List<String> page) {
     page.add("");
-    page.add("## Measures");
+    page.add("## " + Words.say("accuracy.measures"));
     page.add("");
-    page.add(
-        "Error is told less true. 95 %: absolute error that 95 of 100 reps stay within (nearest"
-            + " rank). Inside: share of reps whose true value lies inside the told ±; it should be"
-            + " about 95 %.");
+    page.add(Words.say("accuracy.measures.how"));
     page.add("");
-    page.add(
-        Markdown.row(
-            "measure",
-            "unit",
-            "reps",
-            "bias",
-            "mean absolute error",
-            "goal",
-            "95 %",
-            "median ±",
-            "inside"));
+    page.add(Markdown.row(Words.lines("accuracy.measures.head").toArray(String[]::new)));
     page.add(Markdown.rule(2, 7));
     for (Scored scored : Scored.values()) {
       all.spread(scored)
@@ -158,24 +126,17 @@ record AccuracyReport(
 
   private void clips(List<String> page) {
     page.add("");
-    page.add("## Clips");
+    page.add("## " + Words.say("accuracy.clips"));
     page.add("");
-    page.add("Mean absolute error / absolute error that 95 of 100 reps stay within.");
+    page.add(Words.say("accuracy.clips.how"));
     page.add("");
-    page.add(
-        Markdown.row(
-            Stream.concat(
-                    Stream.of("clip", "reps found"),
-                    Stream.concat(
-                        Stream.of(Scored.values()).map(s -> s.words() + ", " + s.unit()),
-                        Stream.of("inside ±", "notes")))
-                .toArray(String[]::new)));
+    page.add(head("accuracy.clips.head", Scored.values(), "accuracy.clips.head-end"));
     page.add(Markdown.rule(1, Scored.values().length + 2) + " --- |");
     for (ClipScore clip : all.clips()) {
       Accuracy one = new Accuracy(List.of(clip));
       List<String> cells = new ArrayList<>();
       cells.add(clip.truth().clip());
-      cells.add(clip.matched() + " of " + clip.trueReps());
+      cells.add(Words.say("accuracy.of", clip.matched(), clip.trueReps()));
       for (Scored scored : Scored.values()) {
         cells.add(
             one.spread(scored)
@@ -185,45 +146,44 @@ record AccuracyReport(
       cells.add(one.coverage().map(Markdown::percent).orElse(Markdown.NONE));
       List<String> notes = new ArrayList<>(clip.notes());
       if (!clip.missing().isEmpty()) {
-        notes.add("not measured: " + String.join(", ", clip.missing()));
+        notes.add(Words.say("accuracy.not-measured", String.join(", ", clip.missing())));
       }
       if (clip.falseReps() > 0) {
-        notes.add(count(clip.falseReps(), "rep") + " told that are none");
+        notes.add(Words.say("accuracy.false-reps", clip.falseReps()));
       }
       cells.add(notes.isEmpty() ? "" : String.join("; ", notes));
       page.add(Markdown.row(cells.toArray(String[]::new)));
     }
     if (!unscored.isEmpty()) {
       page.add("");
-      page.add("Not scored: " + String.join("; ", unscored) + ".");
+      page.add(Words.say("accuracy.unscored", String.join("; ", unscored)));
     }
   }
 
   private void faults(List<String> page) {
     page.add("");
-    page.add("## Flags");
+    page.add("## " + Words.say("accuracy.flags"));
     page.add("");
-    page.add(
-        "Faults put into the motion, and those told of the same rep. A flag on a rep into which no"
-            + " fault was put is false.");
+    page.add(Words.say("accuracy.flags.how"));
     page.add("");
     Map<String, int[]> kinds = new java.util.TreeMap<>();
     List<String> wrong = new ArrayList<>();
     for (ClipScore clip : all.clips()) {
       for (ClipScore.FlagScore rep : clip.flags()) {
-        String where = clip.truth().clip() + ", rep " + rep.rep() + ": ";
+        String name = clip.truth().clip();
         for (String kind : rep.wanted()) {
           int column = rep.said().contains(kind) ? 0 : 1;
           kinds.computeIfAbsent(kind, k -> new int[3])[column]++;
         }
         for (String kind : rep.falseOnClean()) {
           kinds.computeIfAbsent(kind, k -> new int[3])[2]++;
-          wrong.add(where + kind + " is false");
+          wrong.add(Words.say("accuracy.flag.false", name, rep.rep(), kind));
         }
-        rep.missed().forEach(kind -> wrong.add(where + kind + " was missed"));
+        rep.missed()
+            .forEach(kind -> wrong.add(Words.say("accuracy.flag.missed", name, rep.rep(), kind)));
       }
     }
-    page.add(Markdown.row("kind", "found", "missed", "false"));
+    page.add(Markdown.row(Words.lines("accuracy.flags.head").toArray(String[]::new)));
     page.add(Markdown.rule(1, 3));
     kinds.forEach(
         (kind, n) ->
@@ -247,32 +207,23 @@ record AccuracyReport(
 
   private void worse(List<String> page) {
     page.add("");
-    page.add("## What makes it worse");
+    page.add("## " + Words.say("accuracy.worse"));
     page.add("");
-    page.add(
-        "Mean absolute errors of clips that share a fact. The groups overlap and are small: read"
-            + " them as hints.");
+    page.add(Words.say("accuracy.worse.how"));
     page.add("");
-    page.add(
-        Markdown.row(
-            Stream.concat(
-                    Stream.of("fact", "clips", "reps"),
-                    Stream.concat(
-                        Stream.of(COMPARED).map(s -> s.words() + ", " + s.unit()),
-                        Stream.of("inside ±")))
-                .toArray(String[]::new)));
+    page.add(head("accuracy.worse.head", COMPARED, "accuracy.worse.head-end"));
     page.add(Markdown.rule(1, COMPARED.length + 3));
     Map<String, Predicate<Truth>> facts = new LinkedHashMap<>();
-    facts.put("camera within 5° of the side", t -> t.yawDeg() <= OFF_SIDE_DEG);
-    facts.put("camera farther off the side", t -> t.yawDeg() > OFF_SIDE_DEG);
-    facts.put("front leg near the camera", Truth::frontLegNear);
-    facts.put("front leg the far one", t -> !t.frontLegNear());
-    facts.put("rear foot on the floor", t -> !t.onBench());
-    facts.put("rear foot on a bench", Truth::onBench);
-    facts.put("fewer than 27 frames a second", t -> t.fps() < FEW_FPS);
-    facts.put("27 to 40 frames a second", t -> t.fps() >= FEW_FPS && t.fps() <= MANY_FPS);
-    facts.put("more than 40 frames a second", t -> t.fps() > MANY_FPS);
-    facts.put("camera held in the hand", Truth::shaken);
+    facts.put(Words.say("accuracy.fact.side"), t -> t.yawDeg() <= OFF_SIDE_DEG);
+    facts.put(Words.say("accuracy.fact.off-side"), t -> t.yawDeg() > OFF_SIDE_DEG);
+    facts.put(Words.say("accuracy.fact.near"), Truth::frontLegNear);
+    facts.put(Words.say("accuracy.fact.far"), t -> !t.frontLegNear());
+    facts.put(Words.say("accuracy.fact.floor"), t -> !t.onBench());
+    facts.put(Words.say("accuracy.fact.bench"), Truth::onBench);
+    facts.put(Words.say("accuracy.fact.few-fps"), t -> t.fps() < FEW_FPS);
+    facts.put(Words.say("accuracy.fact.usual-fps"), t -> t.fps() >= FEW_FPS && t.fps() <= MANY_FPS);
+    facts.put(Words.say("accuracy.fact.many-fps"), t -> t.fps() > MANY_FPS);
+    facts.put(Words.say("accuracy.fact.hand"), Truth::shaken);
     facts.forEach(
         (name, fact) -> {
           Accuracy group = all.where(fact);
@@ -296,7 +247,7 @@ record AccuracyReport(
 
   private void outside(List<String> page) {
     page.add("");
-    page.add("## Clips outside a goal");
+    page.add("## " + Words.say("accuracy.outside"));
     page.add("");
     int before = page.size();
     for (ClipScore clip : all.clips()) {
@@ -309,12 +260,11 @@ record AccuracyReport(
             && spread.get().meanAbsolute() > scored.goal().get()) {
           Spread s = spread.get();
           beyond.add(
-              String.format(
-                  Locale.ROOT,
-                  "%s %s%s (goal %s, bias %s, %s inside ±)",
+              Words.say(
+                  "accuracy.outside.measure",
                   scored.words(),
-                  plain(scored, s.meanAbsolute()),
-                  scored.unit().equals("°") ? "°" : " " + scored.unit(),
+                  plain(scored, s.meanAbsolute())
+                      + (scored.unit().equals("°") ? "°" : " " + scored.unit()),
                   goal(scored),
                   signed(scored, s.bias()),
                   Markdown.percent(s.coverage())));
@@ -323,133 +273,106 @@ record AccuracyReport(
       if (!beyond.isEmpty()) {
         page.add(
             "- "
-                + clip.truth().clip()
-                + " ("
-                + facts(clip.truth())
-                + "): "
-                + String.join("; ", beyond)
-                + ".");
+                + Words.say(
+                    "accuracy.outside.clip",
+                    clip.truth().clip(),
+                    facts(clip.truth()),
+                    String.join("; ", beyond)));
       }
     }
     if (page.size() == before) {
-      page.add("None.");
+      page.add(Words.say("accuracy.outside.none"));
     } else {
       page.add("");
-      page.add(
-          "A bias as large as the error itself is the body's or the view's, the same in every rep"
-              + " of the clip: what compares reps of one clip does not suffer from it.");
+      page.add(Words.say("accuracy.outside.how"));
     }
   }
 
   private static String facts(Truth truth) {
     return Stream.of(
-            truth.frontLegNear() ? "front leg near" : "front leg far",
-            truth.onBench() ? "bench" : "floor",
-            String.format(Locale.ROOT, "%.0f frames a second", truth.fps()),
-            String.format(Locale.ROOT, "%.0f° off the side", truth.yawDeg()),
-            truth.shaken() ? "camera in the hand" : "")
+            Words.say(truth.frontLegNear() ? "accuracy.clip.near" : "accuracy.clip.far"),
+            Words.say(truth.onBench() ? "accuracy.clip.bench" : "accuracy.clip.floor"),
+            Words.say("accuracy.clip.fps", truth.fps()),
+            Words.say("accuracy.clip.yaw", truth.yawDeg()),
+            truth.shaken() ? Words.say("accuracy.clip.hand") : "")
         .filter(s -> !s.isEmpty())
         .collect(Collectors.joining(", "));
   }
 
   private void published(List<String> page) {
     page.add("");
-    page.add("## Beside published accuracies");
+    page.add("## " + Words.say("accuracy.published"));
     page.add("");
-    page.add(
-        "Other people's figures are of real people against marker systems or instruments; ours"
-            + " above are of the clips named above, and are no better a promise than those clips"
-            + " are like yours.");
+    page.add(Words.say("accuracy.published.how"));
     page.add("");
-    page.add(Markdown.row("what", "published", "here", "source"));
+    page.add(Markdown.row(Words.lines("accuracy.published.head").toArray(String[]::new)));
     page.add("| --- | --- | --- | --- |");
-    page.add(
-        Markdown.row(
-            "knee angle in gait, two-dimensional pose model",
-            "mean absolute error 5.6°",
-            "knee flexion at the bottom "
-                + told(
-                    Scored.KNEE_FLEXION, s -> plain(Scored.KNEE_FLEXION, s.meanAbsolute()) + "°"),
-            "Stenum 2021, PLoS Comput Biol 17:e1008935"));
-    page.add(
-        Markdown.row(
-            "ankle and hip angle in gait, two-dimensional pose model",
-            "mean absolute error 7.4° and 4.0°",
-            "shin "
-                + told(Scored.SHIN, s -> plain(Scored.SHIN, s.meanAbsolute()) + "°")
-                + ", thigh "
-                + told(Scored.THIGH, s -> plain(Scored.THIGH, s.meanAbsolute()) + "°")
-                + " (segments, not joints)",
-            "Stenum 2021"));
-    page.add(
-        Markdown.row(
-            "knee angle in squats, side view",
-            "−2.3 ± 6.4°; tight clothing 1.6 ± 3.5°",
-            told(
-                Scored.KNEE_FLEXION,
-                s ->
-                    signed(Scored.KNEE_FLEXION, s.bias())
-                        + " ± "
-                        + plain(Scored.KNEE_FLEXION, s.sd())
-                        + "°"),
-            "Cosoli et al. 2026"));
-    page.add(
-        Markdown.row(
-            "shin against the vertical by inclinometer, lunge test",
-            "standard error 1.3–1.4°, smallest real change 3.7–3.8°",
-            "standard deviation of the error "
-                + told(
-                    Scored.SHIN,
-                    s ->
-                        plain(Scored.SHIN, s.sd())
-                            + "°, smallest real change "
-                            // MDC95 = 1.96·√2·SEM
-                            + plain(Scored.SHIN, 1.96 * Math.sqrt(2) * s.sd())
-                            + "°"),
-            "Konor 2012, IJSPT 7:279–287"));
-    page.add(
-        Markdown.row(
-            "distance by tape, lunge test",
-            "standard error 0.4–0.6 cm, smallest real change 1.1–1.5 cm",
-            "knee past toe, standard deviation of the error "
-                + told(
-                    Scored.KNEE_PAST_TOE,
-                    s ->
-                        plain(Scored.KNEE_PAST_TOE, s.sd())
-                            + " cm, smallest real change "
-                            + plain(Scored.KNEE_PAST_TOE, 1.96 * Math.sqrt(2) * s.sd())
-                            + " cm"),
-            "Konor 2012"));
+    published(
+        page,
+        "accuracy.published.knee-in-gait",
+        told(Scored.KNEE_FLEXION, s -> plain(Scored.KNEE_FLEXION, s.meanAbsolute()) + "°"));
+    published(
+        page,
+        "accuracy.published.ankle-in-gait",
+        told(Scored.SHIN, s -> plain(Scored.SHIN, s.meanAbsolute()) + "°"),
+        told(Scored.THIGH, s -> plain(Scored.THIGH, s.meanAbsolute()) + "°"));
+    published(
+        page,
+        "accuracy.published.knee-in-squats",
+        told(
+            Scored.KNEE_FLEXION,
+            s ->
+                signed(Scored.KNEE_FLEXION, s.bias())
+                    + " ± "
+                    + plain(Scored.KNEE_FLEXION, s.sd())
+                    + "°"));
+    published(page, "accuracy.published.shin-in-lunge", change(Scored.SHIN, "°"));
+    published(page, "accuracy.published.distance-in-lunge", change(Scored.KNEE_PAST_TOE, " cm"));
+  }
+
+  /** The cells of a row are lines of one text. */
+  private static void published(List<String> page, String key, String... ours) {
+    page.add(Markdown.row(Words.lines(key, (Object[]) ours).toArray(String[]::new)));
+  }
+
+  private String change(Scored scored, String unit) {
+    return told(
+        scored,
+        s ->
+            Words.say(
+                "accuracy.published.change",
+                plain(scored, s.sd()) + unit,
+                // MDC95 = 1.96·√2·SEM
+                plain(scored, 1.96 * Math.sqrt(2) * s.sd()) + unit));
+  }
+
+  /** The heading of a table with a column for each measure between columns of its own. */
+  private static String head(String first, Scored[] measures, String last) {
+    return Markdown.row(
+        Stream.of(
+                Words.lines(first).stream(),
+                Stream.of(measures)
+                    .map(s -> Words.say("accuracy.measure-unit", s.words(), s.unit())),
+                Words.lines(last).stream())
+            .flatMap(s -> s)
+            .toArray(String[]::new));
   }
 
   private String told(Scored scored, Function<Spread, String> words) {
-    return all.spread(scored).map(words).orElse("not measured");
+    return all.spread(scored).map(words).orElse(Words.say("accuracy.told.none"));
   }
 
   private String reps() {
-    return "Reps: "
-        + all.matchedReps()
-        + " of "
-        + all.trueReps()
-        + " found, "
-        + all.falseReps()
-        + " false.";
+    return Words.say("accuracy.line.reps", all.matchedReps(), all.trueReps(), all.falseReps());
   }
 
   private String flags() {
-    return "Flags: "
-        + all.flagsFound()
-        + " found, "
-        + all.flagsMissed()
-        + " missed, "
-        + all.flagsFalse()
-        + " false on "
-        + count((int) all.cleanReps(), "clean rep")
-        + ".";
-  }
-
-  private static String count(int n, String what) {
-    return n + " " + what + (n == 1 ? "" : "s");
+    return Words.say(
+        "accuracy.line.flags",
+        all.flagsFound(),
+        all.flagsMissed(),
+        all.flagsFalse(),
+        all.cleanReps());
   }
 
   private static String goal(Scored scored) {

@@ -8,6 +8,7 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ExitCode;
+import shinline.cli.words.Words;
 import shinline.vision.pose.PoseModel;
 
 /** Scores the clips of a folder against their truth, and reports it. */
@@ -38,7 +39,7 @@ public final class AccuracyRun {
     scoring.over(new TruthFolder(folder));
     if (scoring.scores().isEmpty()) {
       // An older page must not be replaced by one that holds nothing.
-      return List.of("No clip could be scored.");
+      return List.of(Words.say("accuracy.nothing"));
     }
     AccuracyReport report =
         new AccuracyReport(

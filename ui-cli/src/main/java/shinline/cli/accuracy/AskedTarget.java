@@ -2,6 +2,7 @@ package shinline.cli.accuracy;
 
 import java.util.List;
 import java.util.Optional;
+import shinline.cli.words.Words;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -21,16 +22,17 @@ record AskedTarget(String name, Target target) {
           preset(ShinPreset.UPRIGHT),
           preset(ShinPreset.OVER_TOE),
           preset(ShinPreset.PAST_TOE),
-          new AskedTarget("depth: full", with(DepthTarget.full(), TempoTarget.any())),
           new AskedTarget(
-              "tempo: 2-1-1",
+              Words.say("accuracy.target.full-depth"), with(DepthTarget.full(), TempoTarget.any())),
+          new AskedTarget(
+              Words.say("accuracy.target.tempo", "2-1-1"),
               with(DepthTarget.any(), new TempoTarget(about(2), about(1), about(1), open()))),
           new AskedTarget(
-              "tempo: 4-2-X",
+              Words.say("accuracy.target.tempo", "4-2-X"),
               with(DepthTarget.any(), new TempoTarget(about(4), about(2), open(), open()))));
 
   private static AskedTarget preset(ShinPreset preset) {
-    return new AskedTarget("shin: " + preset.word(), Target.preset(preset));
+    return new AskedTarget(Words.say("accuracy.target.shin", preset.word()), Target.preset(preset));
   }
 
   private static Target with(DepthTarget depth, TempoTarget tempo) {

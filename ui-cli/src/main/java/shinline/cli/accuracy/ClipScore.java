@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.result.Flag;
@@ -105,7 +106,7 @@ record ClipScore(
                 m ->
                     deviations.add(
                         new Deviation(scored, k + 1, m.value() - entry.getValue(), m.plusMinus())),
-                () -> missing.add(scored.words() + " of rep " + (k + 1)));
+                () -> missing.add(Words.say("accuracy.missing", scored.words(), k + 1)));
       }
       flags.add(new FlagScore(k + 1, without(is.faults()), without(names(rep.flags()))));
     }
@@ -126,7 +127,7 @@ record ClipScore(
     for (Truth.Scripted rep : truth.reps()) {
       Optional<TrueRep> found = TrueRep.of(truth, rep);
       if (found.isEmpty()) {
-        notes.add("the truth of rep " + (all.size() + 1) + " is not whole");
+        notes.add(Words.say("accuracy.truth-not-whole", all.size() + 1));
       }
       all.add(found);
     }
@@ -178,16 +179,16 @@ record ClipScore(
   private static List<String> setUpNotes(Truth truth, SetUp said) {
     List<String> notes = new ArrayList<>();
     if ((said.facing() == Side.LEFT) != truth.facesLeft()) {
-      notes.add("facing is wrong");
+      notes.add(Words.say("accuracy.wrong.facing"));
     }
     if ((said.frontLeg() == Side.LEFT) != truth.frontLegLeft()) {
-      notes.add("the front leg is wrong");
+      notes.add(Words.say("accuracy.wrong.front-leg"));
     }
     if (said.frontLegNearCamera() != truth.frontLegNear()) {
-      notes.add("near and far leg are wrong");
+      notes.add(Words.say("accuracy.wrong.near-leg"));
     }
     if ((said.rearFoot() == SetUp.RearFoot.BENCH) != truth.onBench()) {
-      notes.add("floor or bench is wrong");
+      notes.add(Words.say("accuracy.wrong.rear-foot"));
     }
     return notes;
   }

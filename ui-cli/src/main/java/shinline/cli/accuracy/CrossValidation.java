@@ -68,7 +68,7 @@ final class CrossValidation {
     List<String> head =
         new ArrayList<>(List.of(Words.say("left-out.left-out"), Words.say("left-out.fits")));
     for (Scored scored : SHOWN) {
-      head.add(scored.words() + ", " + scored.unit());
+      head.add(Words.say("accuracy.measure-unit", scored.words(), scored.unit()));
     }
     head.add(Words.say("left-out.inside"));
     head.add(Words.say("left-out.flags"));

@@ -13,6 +13,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.outcome.Progress;
+import shinline.cli.words.Words;
 import shinline.metrics.analysis.SetRequest;
 import shinline.vision.pose.PoseModel;
 
@@ -53,8 +54,8 @@ final class FolderScoring {
       } catch (CoachException e) {
         complain(clip, String.valueOf(e.getMessage()), e.exitCode());
       } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
-        surroundings.fault(clip + ": ", e);
-        unscored.add(clip + " (the program failed)");
+        surroundings.fault(Words.say("fault.in-clip", clip), e);
+        unscored.add(Words.say("accuracy.failed", clip));
         worst = worst.worse(ExitCode.INTERNAL);
       }
     }
@@ -83,8 +84,7 @@ final class FolderScoring {
   private void score(Path truthFile, Path clip) {
     Truth truth = TruthReader.read(truthFile);
     if (!Files.isRegularFile(clip)) {
-      throw new CoachException(
-          ExitCode.UNREADABLE, "there is a truth file, but no clip. Put the clip beside it.");
+      throw new CoachException(ExitCode.UNREADABLE, Words.say("accuracy.no-clip"));
     }
     ClipReport report = check(clip, truth);
     if (report instanceof ClipReport.Measured measured) {
@@ -99,11 +99,12 @@ final class FolderScoring {
                           score, measured.set(), footage, CalibrationFile.shipped(model))));
     } else if (report instanceof ClipReport.NotMeasured not) {
       // The clip was fine, so each of its reps counts as missed.
-      scores.add(ClipScore.nothing(truth, "not measured: " + not.why().reason()));
+      scores.add(ClipScore.nothing(truth, Words.say("accuracy.not-measured", not.why().reason())));
       worst = worst.worse(ExitCode.NOT_MEASURED);
     } else if (report instanceof ClipReport.Unreadable unreadable) {
       throw new CoachException(
-          ExitCode.UNREADABLE, unreadable.reason() + ": " + unreadable.advice() + ".");
+          ExitCode.UNREADABLE,
+          Words.say("accuracy.unreadable", unreadable.reason(), unreadable.advice()));
     }
   }
 
@@ -125,7 +126,7 @@ final class FolderScoring {
   }
 
   private void complain(String clip, String why, ExitCode code) {
-    surroundings.complain(clip + ": " + why);
+    surroundings.complain(Words.say("accuracy.complaint", clip, why));
     unscored.add(clip);
     worst = worst.worse(code);
   }

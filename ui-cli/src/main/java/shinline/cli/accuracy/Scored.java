@@ -1,6 +1,7 @@
 package shinline.cli.accuracy;
 
 import java.util.Optional;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
@@ -11,34 +12,32 @@ import shinline.metrics.result.RepResult;
  * measure allows.
  */
 enum Scored {
-  SHIN("shin angle", "°", Measure.SHIN, 1.0),
-  TRUNK_LEAN("trunk lean", "°", Measure.TRUNK_LEAN, 1.5),
-  THIGH("thigh angle", "°", Measure.THIGH, 2.0),
-  KNEE_FLEXION("knee flexion", "°", Measure.KNEE_FLEXION, 2.5),
-  KNEE_PAST_TOE("knee past toe", "cm", Measure.KNEE_PAST_TOE, 1.0),
-  REAR_KNEE_HEIGHT("rear-knee height", "cm", Measure.REAR_KNEE_HEIGHT, null),
-  LOWERING("lowering", "s", null, 0.07),
-  HOLD("hold", "s", null, 0.07),
-  DRIVE("drive", "s", null, 0.07);
+  SHIN("°", Measure.SHIN, 1.0),
+  TRUNK_LEAN("°", Measure.TRUNK_LEAN, 1.5),
+  THIGH("°", Measure.THIGH, 2.0),
+  KNEE_FLEXION("°", Measure.KNEE_FLEXION, 2.5),
+  KNEE_PAST_TOE("cm", Measure.KNEE_PAST_TOE, 1.0),
+  REAR_KNEE_HEIGHT("cm", Measure.REAR_KNEE_HEIGHT, null),
+  LOWERING("s", null, 0.07),
+  HOLD("s", null, 0.07),
+  DRIVE("s", null, 0.07);
 
-  private final String words;
   private final String unit;
   private final @org.jspecify.annotations.Nullable Measure measure;
   private final @org.jspecify.annotations.Nullable Double goal;
 
   Scored(
-      String words,
       String unit,
       @org.jspecify.annotations.Nullable Measure measure,
       @org.jspecify.annotations.Nullable Double goal) {
-    this.words = words;
+
     this.unit = unit;
     this.measure = measure;
     this.goal = goal;
   }
 
   String words() {
-    return words;
+    return Words.of(this, "name");
   }
 
   String unit() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import shinline.cli.words.Words;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Measure;
@@ -127,7 +128,7 @@ record TrueRep(
             phase(Scored.LOWERING, clearance),
             phase(Scored.HOLD, clearance),
             phase(Scored.DRIVE, clearance),
-            Reading.missing("not scored")),
+            Reading.missing(Words.say("accuracy.not-scored"))),
         shortRange);
   }
 

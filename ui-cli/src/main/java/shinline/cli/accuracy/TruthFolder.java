@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import shinline.cli.outcome.CoachException;
+import shinline.cli.words.Words;
 
 /** A folder of clips {@code NAME.mp4}, each with its {@code NAME.truth.json} beside it. */
 record TruthFolder(Path folder) {
@@ -29,20 +30,16 @@ record TruthFolder(Path folder) {
    */
   List<Pair> pairs() {
     if (!Files.isDirectory(folder)) {
-      throw CoachException.usage(
-          folder + " is no folder. Name one that holds clips with their truth.");
+      throw CoachException.usage(Words.say("truth.no-folder", folder));
     }
     List<Path> files = new ArrayList<>();
     try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder, "*" + TRUTH)) {
       stream.forEach(files::add);
     } catch (IOException | DirectoryIteratorException e) {
-      throw CoachException.usage(folder + " cannot be read. Look whether it may be.");
+      throw CoachException.usage(Words.say("truth.folder-closed", folder));
     }
     if (files.isEmpty()) {
-      throw CoachException.usage(
-          "no truth file is in "
-              + folder
-              + ". A clip NAME.mp4 is scored when NAME.truth.json lies beside it.");
+      throw CoachException.usage(Words.say("truth.none", folder));
     }
     files.sort(null);
     return files.stream().map(this::pair).toList();

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
+import shinline.cli.words.Words;
 import shinline.metrics.track.BodyPoint;
 
 /** Reads NAME.truth.json; the format is described beside the sample clips. */
@@ -41,15 +42,15 @@ final class TruthReader {
     try {
       root = new ObjectMapper().readTree(Files.readString(file));
     } catch (JsonProcessingException e) {
-      throw bad("it is no JSON");
+      throw bad(Words.say("truth.no-json"));
     } catch (IOException e) {
-      throw bad("it cannot be read");
+      throw bad(Words.say("truth.closed"));
     }
     JsonNode series = field(root, "series");
     double[] timeS = numbers(series, "timeS");
     for (int i = 1; i < timeS.length; i++) {
       if (!(timeS[i] > timeS[i - 1])) {
-        throw bad("series.timeS does not rise at frame " + i);
+        throw bad(Words.say("truth.times", i));
       }
     }
     Map<String, double[]> columns = new LinkedHashMap<>();
@@ -57,12 +58,12 @@ final class TruthReader {
       String name = names.next();
       double[] column = numbers(series, name);
       if (column.length != timeS.length) {
-        throw bad("series." + name + " is not as long as series.timeS");
+        throw bad(Words.say("truth.length", name));
       }
       columns.put(name, column);
     }
     if (!columns.containsKey(HIP)) {
-      throw bad("series." + HIP + " is missing");
+      throw bad(Words.say("truth.missing", "series." + HIP));
     }
     List<Truth.Scripted> reps = new ArrayList<>();
     for (JsonNode rep : field(root, "reps")) {
@@ -97,7 +98,7 @@ final class TruthReader {
         continue;
       }
       if (places.size() != frames) {
-        throw bad("pixels of " + point + " are not as many as series.timeS");
+        throw bad(Words.say("truth.pixels", point));
       }
       double[] x = new double[frames];
       double[] y = new double[frames];
@@ -113,7 +114,7 @@ final class TruthReader {
   private JsonNode field(JsonNode of, String name) {
     JsonNode node = of.path(name);
     if (node.isMissingNode() || node.isNull()) {
-      throw bad(name + " is missing");
+      throw bad(Words.say("truth.missing", name));
     }
     return node;
   }
@@ -121,7 +122,7 @@ final class TruthReader {
   private double number(JsonNode of, String name) {
     JsonNode node = field(of, name);
     if (!node.isNumber()) {
-      throw bad(name + " is no number");
+      throw bad(Words.say("truth.no-number", name));
     }
     return node.asDouble();
   }
@@ -137,7 +138,6 @@ final class TruthReader {
   }
 
   private CoachException bad(String why) {
-    return new CoachException(
-        ExitCode.UNREADABLE, file.getFileName() + " is no truth file: " + why + ".");
+    return new CoachException(ExitCode.UNREADABLE, Words.say("truth.bad", file.getFileName(), why));
   }
 }

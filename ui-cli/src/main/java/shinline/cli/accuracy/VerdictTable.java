@@ -3,12 +3,11 @@ package shinline.cli.accuracy;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Aspect;
-import shinline.metrics.result.Verdict;
 
 /** The section on verdicts: for each target how many are right, unclear or wrong. */
 record VerdictTable(Accuracy all) {
@@ -18,9 +17,8 @@ record VerdictTable(Accuracy all) {
   /** One line for the terminal. */
   String line() {
     Count count = of(scores().filter(VerdictScore::counts).toList(), Optional.empty());
-    return String.format(
-        Locale.ROOT,
-        "Verdicts: %d of %d right against %d targets, %d unclear, %d wrong.",
+    return Words.say(
+        "accuracy.line.verdicts",
         count.right(),
         count.n(),
         AskedTarget.ALL.size(),
@@ -31,36 +29,22 @@ record VerdictTable(Accuracy all) {
   List<String> section() {
     List<String> page = new ArrayList<>();
     page.add("");
-    page.add("## Verdicts");
+    page.add("## " + Words.say("accuracy.verdicts"));
     page.add("");
     page.add(
-        String.format(
-            Locale.ROOT,
-            "Every rep judged against each of these targets, by the rules of"
-                + " [target-file.md](target-file.md): the told values with their ±, the true ones"
-                + " bare. A rep counts when its true values are more than %.0f°, %.0f cm or %.2f s"
-                + " from any limit that decides; a limit, when its own value is. Unclear is not"
-                + " right.",
+        Words.say(
+            "accuracy.verdicts.how",
             Clearance.ASKED.deg(),
             Clearance.ASKED.cm(),
             Clearance.ASKED.s()));
     page.add("");
-    page.add(
-        Markdown.row(
-            "target",
-            "judged",
-            "counted",
-            "right",
-            "unclear",
-            "wrong",
-            "not found",
-            "right",
-            "goal"));
+    page.add(Markdown.row(Words.lines("accuracy.verdicts.head").toArray(String[]::new)));
     page.add(Markdown.rule(2, 7));
     for (AskedTarget asked : AskedTarget.ALL) {
       List<VerdictScore> of =
           scores().filter(VerdictScore::counts).filter(s -> s.asked().equals(asked)).toList();
-      page.add(row(asked.name(), "rep", of(of, Optional.empty()), goal()));
+      page.add(
+          row(asked.name(), Words.say("accuracy.verdicts.rep"), of(of, Optional.empty()), goal()));
       Set<Aspect> aspects = EnumSet.noneOf(Aspect.class);
       of.forEach(s -> s.aspect().ifPresent(aspects::add));
       for (Aspect aspect : aspects) {
@@ -79,14 +63,8 @@ record VerdictTable(Accuracy all) {
 
   private String everyRep() {
     Count count = of(scores().toList(), Optional.empty());
-    return String.format(
-        Locale.ROOT,
-        "With the reps that lie near a limit, where a wrong word costs little and unclear is the"
-            + " honest one: of %d verdicts %d are right, %d unclear and %d wrong.",
-        count.n(),
-        count.right(),
-        count.unclear(),
-        count.wrong());
+    return Words.say(
+        "accuracy.verdicts.all", count.n(), count.right(), count.unclear(), count.wrong());
   }
 
   private Stream<VerdictScore> scores() {
@@ -100,21 +78,19 @@ record VerdictTable(Accuracy all) {
   private static Stream<String> notRight(ClipScore clip) {
     return clip.verdicts().stream()
         .filter(s -> s.counts() && s.aspect().isEmpty() && !s.right())
-        .map(
-            s ->
-                "- "
-                    + clip.truth().clip()
-                    + ", rep "
-                    + s.rep()
-                    + ", "
-                    + s.asked().name()
-                    + ": "
-                    + word(s.is())
-                    + s.told().map(t -> " was told " + word(t)).orElse(", the rep was not found"));
+        .map(s -> "- " + notRight(clip.truth().clip(), s));
   }
 
-  private static String word(Verdict verdict) {
-    return verdict.name().toLowerCase(Locale.ROOT);
+  private static String notRight(String clip, VerdictScore score) {
+    String asked = score.asked().name();
+    String is = Words.of(score.is(), "name");
+    return score
+        .told()
+        .map(
+            told ->
+                Words.say(
+                    "accuracy.verdict.other", clip, score.rep(), asked, is, Words.of(told, "name")))
+        .orElseGet(() -> Words.say("accuracy.verdict.no-rep", clip, score.rep(), asked, is));
   }
 
   private static String goal() {

@@ -75,8 +75,7 @@ final class TargetReader {
           ? preset
           : field.wrong(
               Words.say("target-file.shin.unknown", field.shown()),
-              Words.say(
-                  "target-file.shin.unknown.do", PRESETS, "{name: ..., degrees: [least, most]}"));
+              Words.say("target-file.shin.unknown.do", PRESETS));
     }
     Optional<String> name = Optional.of(OWN);
     Optional<Field> degrees = Optional.empty();
@@ -124,7 +123,7 @@ final class TargetReader {
           ? named
           : field.wrong(
               Words.say("target-file.depth.unknown", field.shown()),
-              Words.say("target-file.depth.unknown.do", "{thigh-max-deg: 10}"));
+              Words.say("target-file.depth.unknown.do"));
     }
     Optional<Double> thigh = Optional.empty();
     Optional<Double> rearKnee = Optional.empty();

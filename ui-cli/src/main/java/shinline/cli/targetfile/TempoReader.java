@@ -104,8 +104,7 @@ final class TempoReader {
     }
     if (!given) {
       return field.wrong(
-          Words.say("target-file.tempo.no-seconds"),
-          Words.say("target-file.tempo.no-seconds.do", "{seconds: 4, tolerance: 1}"));
+          Words.say("target-file.tempo.no-seconds"), Words.say("target-file.tempo.no-seconds.do"));
     }
     if (seconds.isEmpty() || tolerance.isEmpty()) {
       return Optional.empty();

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * A text with numbered places for arguments. {@code {0}} takes a text or a whole number; {@code
  * {0%.1f}} a number in a format of {@link java.util.Formatter}, with a decimal point everywhere;
  * {@code {0|rep|reps}} gives the first form for 1, else the second. Everything else, quotes too,
- * stands for itself; a brace that opens no place is an error.
+ * stands for itself. {@code {{} and {@code }}} are braces; any other brace is an error.
  */
 final class Phrase {
   private static final Pattern PLACE =
@@ -20,16 +20,18 @@ final class Phrase {
   private final String key;
   private final List<Piece> pieces;
   private final int places;
+  private final boolean whole;
 
-  private Phrase(String key, List<Piece> pieces, int places) {
+  private Phrase(String key, List<Piece> pieces, TreeSet<Integer> numbers) {
     this.key = key;
     this.pieces = List.copyOf(pieces);
-    this.places = places;
+    places = numbers.isEmpty() ? 0 : numbers.last() + 1;
+    whole = numbers.size() == places;
   }
 
   /**
    * @param key for messages
-   * @throws IllegalArgumentException if braces do not match or a number is left out
+   * @throws IllegalArgumentException if braces do not match
    */
   static Phrase parse(String key, String text) {
     List<Piece> pieces = new ArrayList<>();
@@ -43,24 +45,40 @@ final class Phrase {
       from = place.end();
     }
     pieces.add(literal(key, text.substring(from)));
-    if (!numbers.isEmpty() && numbers.last() != numbers.size() - 1) {
-      throw new IllegalArgumentException(
-          key + ": places are numbered from 0 without gaps: " + text);
-    }
-    return new Phrase(key, pieces, numbers.size());
+    return new Phrase(key, pieces, numbers);
   }
 
-  /** How many arguments it takes. */
+  /** How many arguments it takes, up to the one with the highest number. */
   int places() {
     return places;
   }
 
+  /** Whether it uses each of them. */
+  boolean usesAll() {
+    return whole;
+  }
+
   /**
-   * @throws IllegalArgumentException if there are more or fewer arguments than places, or one is of
-   *     the wrong kind
+   * With every argument in its place.
+   *
+   * @throws IllegalArgumentException if there are more or fewer arguments than places, one has no
+   *     place, or one is of the wrong kind
    */
   String fill(Object... arguments) {
-    if (arguments.length != places) {
+    if (arguments.length != places || !whole) {
+      throw new IllegalArgumentException(
+          key + ": takes " + places + " arguments, all of them, given " + arguments.length);
+    }
+    return fillFrom(arguments);
+  }
+
+  /**
+   * With those arguments that have a place.
+   *
+   * @throws IllegalArgumentException if there are too few, or one is of the wrong kind
+   */
+  String fillFrom(Object... arguments) {
+    if (arguments.length < places) {
       throw new IllegalArgumentException(
           key + ": takes " + places + " arguments, given " + arguments.length);
     }
@@ -70,10 +88,12 @@ final class Phrase {
   }
 
   private static Piece literal(String key, String text) {
-    if (text.indexOf('{') >= 0 || text.indexOf('}') >= 0) {
+    String rest = text.replace("{{", "").replace("}}", "");
+    if (rest.indexOf('{') >= 0 || rest.indexOf('}') >= 0) {
       throw new IllegalArgumentException(key + ": a brace that is no place: " + text);
     }
-    return arguments -> text;
+    String said = text.replace("{{", "{").replace("}}", "}");
+    return arguments -> said;
   }
 
   private static Piece piece(String key, Matcher place) {

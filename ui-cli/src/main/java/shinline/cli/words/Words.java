@@ -1,6 +1,5 @@
 package shinline.cli.words;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -42,9 +41,7 @@ public final class Words {
    */
   public static String of(Enum<?> kind, String aspect, Object... arguments) {
     String key = key(kind, aspect);
-    Phrase phrase = Phrase.parse(key, text(key));
-    int places = Math.min(phrase.places(), arguments.length);
-    return phrase.fill(Arrays.copyOf(arguments, places));
+    return Phrase.parse(key, text(key)).fillFrom(arguments);
   }
 
   /** The lines of a text that has several, without their ends. */

@@ -33,6 +33,18 @@ class PhraseTest {
   }
 
   @Test
+  void aTextOfAKindTakesWhatItNeeds() {
+    assertThat(Phrase.parse("key", "at most {1}").fillFrom("a", "b", "c")).isEqualTo("at most b");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Phrase.parse("key", "{1}").fillFrom("too few"));
+  }
+
+  @Test
+  void doubledBracesStandForBraces() {
+    assertThat(fill("write {{a: {0}}}, not {{}}", 1)).isEqualTo("write {a: 1}, not {}");
+  }
+
+  @Test
   void refusesWhatDoesNotFit() {
     assertThatIllegalArgumentException().isThrownBy(() -> fill("{0}")).withMessageContaining("key");
     assertThatIllegalArgumentException().isThrownBy(() -> fill("plain", "too much"));

@@ -6,7 +6,10 @@ import java.io.IOException;
 public final class ClipWriteException extends IOException {
   private static final long serialVersionUID = 1L;
 
+  /**
+   * @param result what FFmpeg gave, below 0
+   */
   ClipWriteException(int result) {
-    super("FFmpeg gave " + result);
+    super(Integer.toString(result));
   }
 }
