@@ -12,20 +12,37 @@ import shinline.metrics.calibration.CalibrationKey;
  *
  * @param base what is not fitted
  * @param limits the kinds whose limit could be fitted
+ * @param refused fitted values that no sensible calibration has, as where a clip was measured all
+ *     wrong; what they would replace stays
  */
 record CalibrationFit(
     Calibration base,
     Map<CalibrationKey, Double> offsets,
     Map<CalibrationKey, Double> intervals,
-    List<LimitFitting> limits) {
+    List<LimitFitting> limits,
+    Map<CalibrationKey, Double> refused) {
 
   static CalibrationFit over(List<KnownClip> clips, Calibration base) {
-    Map<CalibrationKey, Double> offsets = OffsetFitting.over(clips, base);
+    Map<CalibrationKey, Double> refused = new EnumMap<>(CalibrationKey.class);
+    Map<CalibrationKey, Double> offsets = sensible(OffsetFitting.over(clips, base), refused);
+    Map<CalibrationKey, Double> intervals =
+        sensible(new IntervalFitting(base).over(clips), refused);
     return new CalibrationFit(
-        base,
-        offsets,
-        new IntervalFitting(base).over(clips),
-        LimitFitting.over(clips, base.trying(offsets)));
+        base, offsets, intervals, LimitFitting.over(clips, base.trying(offsets)), refused);
+  }
+
+  /**
+   * Values within the ranges of their keys.
+   *
+   * @param refused takes the others
+   */
+  static Map<CalibrationKey, Double> sensible(
+      Map<CalibrationKey, Double> fitted, Map<CalibrationKey, Double> refused) {
+    Map<CalibrationKey, Double> kept = new EnumMap<>(CalibrationKey.class);
+    fitted.forEach(
+        (key, value) ->
+            (value >= key.least() && value <= key.most() ? kept : refused).put(key, value));
+    return kept;
   }
 
   Map<CalibrationKey, Double> limitValues() {

@@ -196,6 +196,18 @@ final class CrossValidation {
                 number(fitted.value(key))));
       }
     }
+    here.refused()
+        .forEach(
+            (key, value) ->
+                page.addAll(
+                    List.of(
+                        "",
+                        Words.say(
+                            "left-out.refused",
+                            key.word(),
+                            number(value),
+                            number(key.least()),
+                            number(key.most())))));
   }
 
   /** Three digits that count, and no power of ten. */

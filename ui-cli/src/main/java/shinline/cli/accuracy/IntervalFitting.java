@@ -51,7 +51,10 @@ final class IntervalFitting {
     Map<CalibrationKey, List<Double>> needed = new EnumMap<>(CalibrationKey.class);
     for (KnownClip clip : clips) {
       List<KnownClip> others = clips.stream().filter(c -> c != clip).toList();
-      Calibration offsets = base.trying(OffsetFitting.over(others, base));
+      Calibration offsets =
+          base.trying(
+              CalibrationFit.sensible(
+                  OffsetFitting.over(others, base), new EnumMap<>(CalibrationKey.class)));
       Map<Place, Deviation> wide = new HashMap<>();
       clip.measured(offsets.trying(some)).deviations().forEach(d -> wide.put(Place.of(d), d));
       for (Deviation narrow : clip.measured(offsets.trying(none)).deviations()) {

@@ -196,6 +196,18 @@ class CalibrateCommandTest {
     assertThat(1.96 * bad).isBetween(2.0, 8.0);
   }
 
+  /** An ankle a good way up the shin is no habit of a pose model. */
+  @Test
+  void aValueThatIsNotSensibleIsNotTaken() throws IOException {
+    clips();
+    ankleTooHighPx = 75;
+    Calibration fitted = fitted("fit.json");
+    assertThat(out.toString()).contains("Not taken: offset.front-ankle.along would be -");
+    assertThat(fitted.told(CalibrationKey.OFFSET_FRONT_ANKLE_ALONG))
+        .isEqualTo(
+            CalibrationFile.shipped(PoseModel.HEAVY).told(CalibrationKey.OFFSET_FRONT_ANKLE_ALONG));
+  }
+
   /** Only gym4 and plain1 have shallow reps; nothing here tells of a heel. */
   @Test
   void limitsAreFittedWhereFaultyRepsTellThem() throws IOException {
