@@ -1,8 +1,8 @@
 package shinline.cli.picture;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -31,12 +31,17 @@ record TrunkChange(String was, double wasDeg, double wasS, double nowDeg) {
           bottom.flatMap(
               b ->
                   nearest(scene, rep.bottomStartS(), rep.bottomEndS(), b)
-                      .map(s -> new TrunkChange("at the bottom", b, s, b + flag.value())));
+                      .map(
+                          s ->
+                              new TrunkChange(
+                                  Words.say("change.at-bottom"), b, s, b + flag.value())));
       case TOP_OF_REP ->
           bottom.flatMap(
               b ->
                   nearest(scene, rep.startS() - TOP_S, rep.startS(), b - flag.value())
-                      .map(s -> new TrunkChange("at the top", b - flag.value(), s, b)));
+                      .map(
+                          s ->
+                              new TrunkChange(Words.say("change.at-top"), b - flag.value(), s, b)));
       case FIRST_REP -> bottom.flatMap(b -> lean(first).flatMap(f -> since(scene, first, f, b)));
       case OTHER -> Optional.empty();
     };
@@ -45,7 +50,7 @@ record TrunkChange(String was, double wasDeg, double wasS, double nowDeg) {
   private static Optional<TrunkChange> since(
       SetScene scene, RepResult first, double before, double now) {
     return nearest(scene, first.bottomStartS(), first.bottomEndS(), before)
-        .map(s -> new TrunkChange("in rep " + first.rep(), before, s, now));
+        .map(s -> new TrunkChange(Words.say("change.in-rep", first.rep()), before, s, now));
   }
 
   private static Optional<Double> lean(RepResult rep) {
@@ -66,18 +71,14 @@ record TrunkChange(String was, double wasDeg, double wasS, double nowDeg) {
 
   /** For the small line under a title, for example {@code trunk 11° at the bottom, now 27°}. */
   String words() {
-    return "trunk " + wasWords() + ", " + nowWords();
+    return Words.say("change.trunk", wasWords(), nowWords());
   }
 
   String wasWords() {
-    return degrees(wasDeg) + " " + was;
+    return Words.say("change.was", wasDeg, was);
   }
 
   String nowWords() {
-    return "now " + degrees(nowDeg);
-  }
-
-  private static String degrees(double value) {
-    return String.format(Locale.ROOT, "%.0f°", value);
+    return Words.say("change.now", nowDeg);
   }
 }

@@ -54,8 +54,7 @@ class SentencesTest {
           "Scale.java",
           "SetAnalysis.java",
           "SetMeasuring.java",
-          "SetSentence.java",
-          "TrunkChange.java");
+          "SetSentence.java");
 
   @Test
   void noSentenceStandsOutsideTheBundle() {
