@@ -123,6 +123,7 @@ class MainTest {
         .isEqualTo(3);
     assertThat(Files.list(to).map(p -> p.getFileName().toString()))
         .containsExactlyInAnyOrder(
+            ".shinline-files",
             "good1.html",
             "good1.json",
             "good1.csv",
@@ -142,7 +143,8 @@ class MainTest {
     Path page = folder.resolve("good-shinline/report.html");
     assertThat(page).content().startsWith("<!doctype html>").contains("One of two reps was on");
     assertThat(out.toString()).contains("Page: " + page);
-    assertThat(Files.list(page.getParent())).containsExactly(page);
+    assertThat(Files.list(page.getParent()))
+        .containsExactlyInAnyOrder(page, page.resolveSibling(".shinline-files"));
   }
 
   @Test
