@@ -205,14 +205,14 @@ final class FrameArtist {
   void fault(Ink ink, RepResult rep, Flag flag, double timeS) {
     PoseAt pose = scene.pose(timeS);
     toeLineWords(ink, timeS, Words.say("picture.toe-line"), Ink.TOE_LINE, 3.6);
-    switch (flag.kind()) {
-      case HEEL_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_HEEL), RisingEnd.HEEL);
-      case FOREFOOT_RISE -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
-      case LEAN_GROWS, HINGE_SHIFT, HIPS_FIRST ->
+    switch (flag.kind().picture()) {
+      case HEEL -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_HEEL), RisingEnd.HEEL);
+      case FOREFOOT -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
+      case TRUNK_CHANGE ->
           TrunkChange.of(scene, rep, flag).ifPresent(change -> trunkAgainst(ink, pose, change));
-      case BACK_ROUNDS, BACK_ARCHES ->
+      case BACK_OUTLINE ->
           Optional.ofNullable(scene.set().backs().get(rep.rep())).ifPresent(b -> back(ink, b));
-      case REAR_PUSH -> {
+      case REAR_LEG -> {
         chain(
             ink,
             pose,
@@ -223,14 +223,14 @@ final class FrameArtist {
             BodyPoint.REAR_TOE);
         pose.point(BodyPoint.REAR_TOE).ifPresent(at -> ink.ring(on(at), 5 * ink.unit(), Ink.FAULT));
       }
-      case SHALLOW -> depth(ink, rep, pose);
-      case WOBBLE -> kneeTrail(ink, rep);
-      case SHIN_OFF_TARGET -> {
+      case DEPTH -> depth(ink, rep, pose);
+      case KNEE_WAY -> kneeTrail(ink, rep);
+      case SHIN -> {
         bone(ink, pose.point(BodyPoint.FRONT_KNEE), pose.point(BodyPoint.FRONT_ANKLE), Ink.FAULT);
         kneeGap(ink, rep, pose);
         shinTag(ink, pose, value(rep, Measure.SHIN));
       }
-      case LOWERING_RUSHED, HOLD_SKIPPED, DRIVE_SLOW -> {}
+      case LOWERING, HOLD, DRIVE -> {}
     }
   }
 

@@ -8,12 +8,12 @@ import java.util.Optional;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.FlagWords;
-import shinline.cli.text.WorkOn;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.WorkOn;
 
 /** The frames that show a fault, or, in a clean set, the bottom of its first and last rep. */
 final class PictureSection {
@@ -86,7 +86,11 @@ final class PictureSection {
     image(
         pictures
             .flag(shown.rep(), flag.kind())
-            .or(() -> pictures.bottom(shown.rep()).filter(p -> bottomShows(flag.kind()))));
+            .or(
+                () ->
+                    pictures
+                        .bottom(shown.rep())
+                        .filter(p -> flag.kind().picture().isSeenAtBottom())));
     page.open("figcaption");
     page.leaf(
         "b",
@@ -105,10 +109,6 @@ final class PictureSection {
         "class",
         "when");
     page.close().end();
-  }
-
-  private static boolean bottomShows(FlagKind kind) {
-    return kind == FlagKind.SHIN_OFF_TARGET || kind == FlagKind.SHALLOW;
   }
 
   private void bottoms(List<RepResult> reps) {

@@ -1,12 +1,11 @@
 package shinline.cli.report;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import shinline.cli.words.Words;
-import shinline.metrics.fault.FlagKind;
+import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
@@ -18,13 +17,13 @@ import shinline.metrics.result.SetResult;
  * A number of each rep.
  *
  * @param aspect the limit it is judged by
- * @param faults the faults that show in it
+ * @param faults what the pictures of the faults point at that show in it
  */
 record RepColumn(
     String name,
     MeasureUnit unit,
     Aspect aspect,
-    Set<FlagKind> faults,
+    Set<FaultPicture> faults,
     Function<RepResult, Reading> reading) {
 
   /** The columns of a set; without a scale the knee is told in parts of the foot. */
@@ -38,49 +37,46 @@ record RepColumn(
             Words.say("table.lowering"),
             MeasureUnit.SECONDS,
             Aspect.LOWERING,
-            EnumSet.of(FlagKind.LOWERING_RUSHED),
+            Set.of(FaultPicture.LOWERING),
             r -> r.tempo().lowering()));
     columns.add(
         new RepColumn(
             Words.say("table.hold"),
             MeasureUnit.SECONDS,
             Aspect.HOLD,
-            EnumSet.of(FlagKind.HOLD_SKIPPED),
+            Set.of(FaultPicture.HOLD),
             r -> r.tempo().hold()));
     columns.add(
         new RepColumn(
             Words.say("table.drive"),
             MeasureUnit.SECONDS,
             Aspect.DRIVE,
-            EnumSet.of(FlagKind.DRIVE_SLOW),
+            Set.of(FaultPicture.DRIVE),
             r -> r.tempo().drive()));
-    columns.add(
-        atBottom(
-            Words.say("table.shin"), Measure.SHIN, Aspect.SHIN, EnumSet.noneOf(FlagKind.class)));
-    columns.add(
-        atBottom(Words.say("table.knee"), knee, Aspect.KNEE, EnumSet.noneOf(FlagKind.class)));
+    columns.add(atBottom(Words.say("table.shin"), Measure.SHIN, Aspect.SHIN, Set.of()));
+    columns.add(atBottom(Words.say("table.knee"), knee, Aspect.KNEE, Set.of()));
     columns.add(
         atBottom(
             Words.say("table.trunk"),
             Measure.TRUNK_LEAN,
             Aspect.TRUNK,
-            EnumSet.of(FlagKind.LEAN_GROWS, FlagKind.HIPS_FIRST, FlagKind.HINGE_SHIFT)));
+            Set.of(FaultPicture.TRUNK_CHANGE)));
     columns.add(
         atBottom(
-            Words.say("table.thigh"), Measure.THIGH, Aspect.THIGH, EnumSet.of(FlagKind.SHALLOW)));
+            Words.say("table.thigh"), Measure.THIGH, Aspect.THIGH, Set.of(FaultPicture.DEPTH)));
     if (set.reps().stream().anyMatch(r -> r.at(Measure.REAR_KNEE_HEIGHT).measured().isPresent())) {
       columns.add(
           atBottom(
               Words.say("table.rear-knee"),
               Measure.REAR_KNEE_HEIGHT,
               Aspect.REAR_KNEE,
-              EnumSet.of(FlagKind.SHALLOW)));
+              Set.of(FaultPicture.DEPTH)));
     }
     return columns;
   }
 
   private static RepColumn atBottom(
-      String name, Measure measure, Aspect aspect, Set<FlagKind> faults) {
+      String name, Measure measure, Aspect aspect, Set<FaultPicture> faults) {
     return new RepColumn(name, measure.unit(), aspect, faults, r -> r.at(measure));
   }
 }

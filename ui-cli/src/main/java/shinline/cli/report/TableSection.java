@@ -110,7 +110,8 @@ final class TableSection {
   }
 
   private void cell(RepResult rep, RepColumn column, Optional<Mark> asked) {
-    boolean flagged = rep.flags().stream().anyMatch(f -> column.faults().contains(f.kind()));
+    boolean flagged =
+        rep.flags().stream().anyMatch(f -> column.faults().contains(f.kind().picture()));
     boolean showFlag = flagged && asked.filter(m -> m != Mark.HIT).isEmpty();
     Reading reading = column.reading().apply(rep);
     String style = showFlag ? "mark-flag" : asked.map(Mark::styleClass).orElse("plain");

@@ -5,13 +5,13 @@ import java.util.Locale;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
-import shinline.cli.text.WorkOn;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.Verdict;
+import shinline.metrics.result.WorkOn;
 
 /** The first thing read: how the set went, rep by rep at a glance, and what to change. */
 final class VerdictSection {

@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.words.Words;
-import shinline.metrics.fault.FlagKind;
+import shinline.metrics.fault.Form;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.Verdict;
+import shinline.metrics.result.WorkOn;
 
 /**
  * The one sentence on a set, the same in the terminal, on the page and in the JSON: how it stands
@@ -32,8 +33,8 @@ public final class Headline {
 
   /** The summary speaks of shin and depth itself, where they were asked for. */
   private static boolean saidAlready(WorkOn thing, SetResult set) {
-    return thing.kind() == FlagKind.SHIN_OFF_TARGET
-        || thing.kind() == FlagKind.SHALLOW
+    return thing.kind().form() == Form.TARGET
+        || thing.kind().form() == Form.DEPTH
             && set.reps().stream()
                 .filter(r -> thing.reps().contains(r.rep()))
                 .anyMatch(r -> r.verdict() == Verdict.MISS);

@@ -20,8 +20,8 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Units;
-import shinline.cli.text.WorkOn;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.result.WorkOn;
 
 class ReportPageTest {
   private static final String HOSTILE = "<script>alert('x')</script>\"&.mp4";

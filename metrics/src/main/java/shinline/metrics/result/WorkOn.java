@@ -1,4 +1,4 @@
-package shinline.cli.text;
+package shinline.metrics.result;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,8 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import shinline.metrics.fault.FlagKind;
-import shinline.metrics.result.Flag;
-import shinline.metrics.result.RepResult;
 
 /**
  * One thing to work on: a fault and the reps that show it.
@@ -25,7 +23,7 @@ public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
 
   /**
    * The things that matter most, first one first: weight of the kind times the sureness of its
-   * flags, over the reps that have it.
+   * flags, over the reps that have it; of two alike, the weightier kind.
    */
   public static List<WorkOn> of(List<RepResult> set) {
     Map<FlagKind, List<Flag>> flags = new EnumMap<>(FlagKind.class);
@@ -43,6 +41,7 @@ public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
         .sorted(
             Comparator.comparingDouble(
                     (Map.Entry<FlagKind, List<Flag>> e) -> urgency(e.getKey(), e.getValue()))
+                .thenComparing(e -> e.getKey().weight())
                 .reversed())
         .limit(AT_ONCE)
         .map(
@@ -57,20 +56,6 @@ public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
   }
 
   private static double urgency(FlagKind kind, List<Flag> flags) {
-    return weight(kind) * flags.stream().mapToDouble(Flag::confidence).sum();
-  }
-
-  /**
-   * Our own order: the back before the foot, the foot before the target, the target before tempo. A
-   * target met with a lifted heel or a borrowed back is not met.
-   */
-  private static int weight(FlagKind kind) {
-    return switch (kind) {
-      case BACK_ROUNDS, BACK_ARCHES, HIPS_FIRST -> 5;
-      case LEAN_GROWS, HINGE_SHIFT, HEEL_RISE -> 4;
-      case FOREFOOT_RISE, SHIN_OFF_TARGET, SHALLOW -> 3;
-      case REAR_PUSH, LOWERING_RUSHED, HOLD_SKIPPED -> 2;
-      case WOBBLE, DRIVE_SLOW -> 1;
-    };
+    return kind.weight() * flags.stream().mapToDouble(Flag::confidence).sum();
   }
 }
