@@ -23,14 +23,54 @@ import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
+import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
+import shinline.metrics.target.TempoTarget;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
 
 /** Made-up results with known numbers. */
 public final class Sets {
+  /** The rest between reps, half a second to one and a half, and nothing else. */
+  public static final Target TOP_ALONE =
+      new Target(
+          Optional.empty(),
+          DepthTarget.any(),
+          new TempoTarget(
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.of(new TempoTarget.Phase(0.5, 1.5))),
+          Optional.empty(),
+          Target.Margin.standard());
+
+  public static final Target SHORT_RANGE_ALONE =
+      new Target(
+          Optional.empty(),
+          DepthTarget.quarterRange(),
+          TempoTarget.any(),
+          Optional.empty(),
+          Target.Margin.standard());
+
   private Sets() {}
+
+  /** The measured set as if that had been asked for. */
+  public static ClipReport.Measured asking(Target target) {
+    ClipReport.Measured report = measured("x.mp4");
+    SetResult set = report.set();
+    return new ClipReport.Measured(
+        report.clip(),
+        new SetResult(
+            set.setUp(),
+            target,
+            set.reps(),
+            set.trend(),
+            set.fading(),
+            set.summary(),
+            set.series()),
+        report.warnings());
+  }
 
   public static ClipFacts facts(String fileName) {
     return new ClipFacts(

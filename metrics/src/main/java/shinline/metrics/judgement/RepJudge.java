@@ -1,6 +1,5 @@
 package shinline.metrics.judgement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.result.Amount;
@@ -11,10 +10,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepJudgement;
-import shinline.metrics.target.DepthTarget;
-import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
-import shinline.metrics.target.TempoTarget;
 
 /**
  * Judges a rep's readings against the day's target.
@@ -36,52 +32,44 @@ import shinline.metrics.target.TempoTarget;
  * RepJudgement}.
  */
 public final class RepJudge {
-  private final Target target;
+  private final List<Asked> asked;
   private final JudgeParameters parameters;
 
   public RepJudge(Target target, JudgeParameters parameters) {
-    this.target = target;
+    asked = Asked.of(target);
     this.parameters = parameters;
   }
 
   /** Judges one rep. Pure; throws nothing for any readings. */
   public RepJudgement judge(RepReadings rep) {
-    List<Finding> findings = new ArrayList<>();
-    target.shin().ifPresent(shin -> findings.add(shin(shin, rep)));
-    depth(rep, findings);
-    target
-        .trunk()
-        .ifPresent(
-            t ->
-                findings.add(
-                    against(
-                        degrees(Aspect.TRUNK, Optional.empty(), t.minDeg(), t.maxDeg()),
-                        rep.at(Measure.TRUNK_LEAN))));
-    TempoTarget tempo = target.tempo();
-    phase(Aspect.LOWERING, tempo.lowering(), rep.tempo().lowering(), findings);
-    phase(Aspect.HOLD, tempo.hold(), rep.tempo().hold(), findings);
-    phase(Aspect.DRIVE, tempo.drive(), rep.tempo().drive(), findings);
-    // The last rep of a set has no next rep to rest for: a missing top is not held against it.
-    if (rep.tempo().top() instanceof Reading.Measured) {
-      phase(Aspect.TOP, tempo.top(), rep.tempo().top(), findings);
-    }
-    return new RepJudgement(rep.rep(), findings);
+    return new RepJudgement(
+        rep.rep(), asked.stream().flatMap(a -> finding(a, rep).stream()).toList());
   }
 
-  private Finding shin(ShinTarget shin, RepReadings rep) {
-    return shin.fold(
-        band ->
-            against(
-                degrees(Aspect.SHIN, Optional.of(band.name()), band.minDeg(), band.maxDeg()),
-                rep.at(Measure.SHIN)),
-        band -> {
-          Limit limit =
-              centimetres(Aspect.KNEE, Optional.of(band.name()), band.minCm(), band.maxCm());
-          return rep.at(Measure.KNEE_PAST_TOE)
-              .fold(
-                  measured -> against(limit, measured),
-                  missing -> new Finding.Unmeasured(limit, noCentimetres(missing, rep)));
-        });
+  private Optional<Finding> finding(Asked one, RepReadings rep) {
+    return one.fold(
+        within -> finding(within.limit(), rep),
+        ofRange ->
+            rep.shortRange() == (ofRange.range() == Finding.Range.SHORT)
+                ? Optional.empty()
+                : Optional.of(new Finding.WrongRange(ofRange.range())));
+  }
+
+  private Optional<Finding> finding(Limit limit, RepReadings rep) {
+    Reading reading = rep.at(limit.aspect());
+    // The last rep of a set has no next rep to rest for: a missing top is not held against it.
+    if (limit.aspect() == Aspect.TOP && reading.measured().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        reading.fold(
+            measured -> against(limit, measured),
+            missing ->
+                new Finding.Unmeasured(
+                    limit,
+                    limit.aspect() == Aspect.KNEE
+                        ? noCentimetres(missing, rep)
+                        : missing.reason())));
   }
 
   /** Says what is known without a scale, and how to get one. */
@@ -98,67 +86,6 @@ public final class RepJudge {
         .orElse(missing.reason());
   }
 
-  private void depth(RepReadings rep, List<Finding> findings) {
-    DepthTarget depth = target.depth();
-    if (depth.shortRangeAsked() && !rep.shortRange()) {
-      findings.add(new Finding.WrongRange(Finding.Range.SHORT));
-    }
-    // A coach's own depth limits speak for themselves: only the house's "full" rules out short
-    // range as such.
-    if (depth.equals(DepthTarget.full()) && rep.shortRange()) {
-      findings.add(new Finding.WrongRange(Finding.Range.FULL));
-    }
-    depth
-        .maxThighDeg()
-        .ifPresent(
-            max ->
-                findings.add(
-                    against(
-                        degrees(Aspect.THIGH, Optional.empty(), Double.NEGATIVE_INFINITY, max),
-                        rep.at(Measure.THIGH))));
-    depth
-        .maxRearKneeCm()
-        .ifPresent(
-            max ->
-                findings.add(
-                    against(
-                        centimetres(
-                            Aspect.REAR_KNEE, Optional.empty(), Double.NEGATIVE_INFINITY, max),
-                        rep.at(Measure.REAR_KNEE_HEIGHT))));
-    depth
-        .minHipTravelCm()
-        .ifPresent(
-            min ->
-                findings.add(
-                    against(
-                        centimetres(
-                            Aspect.HIP_TRAVEL, Optional.empty(), min, Double.POSITIVE_INFINITY),
-                        rep.at(Measure.HIP_TRAVEL))));
-  }
-
-  private void phase(
-      Aspect aspect, Optional<TempoTarget.Phase> asked, Reading reading, List<Finding> findings) {
-    asked.ifPresent(
-        phase ->
-            findings.add(
-                against(
-                    new Limit(
-                        aspect,
-                        Optional.empty(),
-                        // No phase lasts less than nothing, so a lower end of 0 is an open one.
-                        phase.minS() > 0 ? phase.minS() : Double.NEGATIVE_INFINITY,
-                        phase.maxS(),
-                        target.margin().s(),
-                        MeasureUnit.SECONDS),
-                    reading)));
-  }
-
-  private Finding against(Limit limit, Reading reading) {
-    return reading.fold(
-        measured -> against(limit, measured),
-        missing -> new Finding.Unmeasured(limit, missing.reason()));
-  }
-
   private Finding against(Limit limit, Reading.Measured measured) {
     double beyond = limit.beyond(measured.value());
     Limit.End end = limit.nearestEnd(measured.value());
@@ -168,13 +95,5 @@ public final class RepJudge {
     return beyond <= 0
         ? new Finding.Met(limit)
         : new Finding.Outside(limit, end, beyond, measured.plusMinus());
-  }
-
-  private Limit degrees(Aspect aspect, Optional<String> band, double min, double max) {
-    return new Limit(aspect, band, min, max, target.margin().deg(), MeasureUnit.DEGREES);
-  }
-
-  private Limit centimetres(Aspect aspect, Optional<String> band, double min, double max) {
-    return new Limit(aspect, band, min, max, target.margin().cm(), MeasureUnit.CENTIMETRES);
   }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
+import shinline.metrics.result.Readings;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.TempoReading;
 
@@ -16,7 +17,8 @@ import shinline.metrics.result.TempoReading;
  * @param shortRange whether the rep was recognised as a short-range drive
  */
 public record RepReadings(
-    int rep, Map<Measure, Reading> atBottom, TempoReading tempo, boolean shortRange) {
+    int rep, Map<Measure, Reading> atBottom, TempoReading tempo, boolean shortRange)
+    implements Readings {
   public RepReadings {
     if (rep < 1) {
       throw new IllegalArgumentException("reps are numbered from 1, not " + rep);
@@ -31,7 +33,8 @@ public record RepReadings(
     return new RepReadings(rep.rep(), rep.atBottom(), rep.tempo(), rep.shortRange());
   }
 
-  Reading at(Measure measure) {
+  @Override
+  public Reading at(Measure measure) {
     Reading reading = atBottom.get(measure);
     return reading == null ? Reading.missing("not read in this rep") : reading;
   }

@@ -1,16 +1,18 @@
 package shinline.metrics.judgement;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import shinline.metrics.result.Amount;
+import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.Verdict;
 import shinline.metrics.target.Target;
-import shinline.metrics.target.TempoTarget;
 
 /**
  * The set in one plain sentence: how many reps met the target, and the one thing to work on.
@@ -20,6 +22,9 @@ import shinline.metrics.target.TempoTarget;
  * the one in most reps; of those, the one furthest out against the coach's margin.
  */
 public final class SetSentence {
+  private static final Set<Aspect> DEPTH =
+      EnumSet.of(Aspect.THIGH, Aspect.REAR_KNEE, Aspect.HIP_TRAVEL);
+
   private SetSentence() {}
 
   /** One sentence without a full stop; an empty list of reps gives "no reps". */
@@ -28,25 +33,16 @@ public final class SetSentence {
       return "no reps";
     }
     String count = reps.size() == 1 ? "1 rep" : reps.size() + " reps";
-    if (asksNothing(target)) {
+    if (Asked.of(target).isEmpty()) {
       return count + " measured, no target set";
     }
     String sentence = count + ": " + verdicts(target, reps);
     return worst(reps).map(t -> sentence + "; " + t.words(reps)).orElse(sentence);
   }
 
-  private static boolean asksNothing(Target target) {
-    return target.shin().isEmpty()
-        && asksNoDepth(target)
-        && target.trunk().isEmpty()
-        && target.tempo().equals(TempoTarget.any());
-  }
-
   private static boolean asksNoDepth(Target target) {
-    return target.depth().maxThighDeg().isEmpty()
-        && target.depth().maxRearKneeCm().isEmpty()
-        && target.depth().minHipTravelCm().isEmpty()
-        && !target.depth().shortRangeAsked();
+    return Asked.of(target).stream()
+        .allMatch(asked -> asked.aspect().filter(a -> !DEPTH.contains(a)).isPresent());
   }
 
   private static String name(Target target) {

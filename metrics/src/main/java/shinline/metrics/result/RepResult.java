@@ -23,7 +23,8 @@ public record RepResult(
     DriveReading drive,
     boolean shortRange,
     RepJudgement judgement,
-    List<Flag> flags) {
+    List<Flag> flags)
+    implements Readings {
   public RepResult {
     EnumMap<Measure, Reading> copy = new EnumMap<>(Measure.class);
     copy.putAll(atBottom);
@@ -70,6 +71,7 @@ public record RepResult(
     return judgement.reasons();
   }
 
+  @Override
   public Reading at(Measure measure) {
     return java.util.Objects.requireNonNull(atBottom.get(measure));
   }

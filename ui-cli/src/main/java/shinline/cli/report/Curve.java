@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.cli.words.Words;
+import shinline.metrics.result.Aspect;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.target.ShinTarget;
@@ -29,7 +30,7 @@ record Curve(
     List<Curve> curves = new ArrayList<>();
     curves.add(
         new Curve(
-            Words.say("table.shin"),
+            Words.of(Aspect.SHIN, "column"),
             Words.say("report.curve.shin.meaning"),
             SeriesTable.Column.SHIN,
             MeasureUnit.DEGREES,
@@ -37,20 +38,20 @@ record Curve(
     curves.add(
         scale
             ? new Curve(
-                Words.say("table.knee"),
+                Words.of(Aspect.KNEE, "column"),
                 Words.say("report.curve.knee.meaning"),
                 SeriesTable.Column.KNEE_PAST_TOE,
                 MeasureUnit.CENTIMETRES,
                 target.shin().flatMap(Curve::distance))
             : new Curve(
-                Words.say("table.knee"),
+                Words.of(Aspect.KNEE, "column"),
                 Words.say("report.curve.knee.meaning"),
                 SeriesTable.Column.KNEE_PAST_TOE_FOOT,
                 MeasureUnit.PERCENT_OF_FOOT,
                 Optional.empty()));
     curves.add(
         new Curve(
-            Words.say("table.trunk"),
+            Words.of(Aspect.TRUNK, "column"),
             Words.say("report.curve.trunk.meaning"),
             SeriesTable.Column.TRUNK_LEAN,
             MeasureUnit.DEGREES,

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import shinline.cli.words.Words;
+import shinline.metrics.result.Aspect;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
@@ -75,9 +76,9 @@ final class PlotSection {
 
   private void key() {
     page.open("p", "class", "note key");
-    swatch("lowering", Words.say("measure.lowering"));
-    swatch("hold", Words.say("measure.hold"));
-    swatch("drive", Words.say("measure.drive"));
+    swatch("lowering", Words.of(Aspect.LOWERING, "noun"));
+    swatch("hold", Words.of(Aspect.HOLD, "noun"));
+    swatch("drive", Words.of(Aspect.DRIVE, "noun"));
     swatch("band", Words.say("report.plots.band"));
     page.leaf("span", Words.say("report.plots.point"), "class", "live");
     page.end();

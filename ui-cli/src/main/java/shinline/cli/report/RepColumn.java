@@ -1,9 +1,9 @@
 package shinline.cli.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import shinline.cli.text.ShownAspects;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.result.Aspect;
@@ -31,52 +31,36 @@ record RepColumn(
     boolean scale =
         set.reps().stream().anyMatch(r -> r.at(Measure.KNEE_PAST_TOE).measured().isPresent());
     Measure knee = scale ? Measure.KNEE_PAST_TOE : Measure.KNEE_PAST_TOE_FOOT;
-    List<RepColumn> columns = new ArrayList<>();
-    columns.add(
-        new RepColumn(
-            Words.say("table.lowering"),
-            MeasureUnit.SECONDS,
-            Aspect.LOWERING,
-            Set.of(FaultPicture.LOWERING),
-            r -> r.tempo().lowering()));
-    columns.add(
-        new RepColumn(
-            Words.say("table.hold"),
-            MeasureUnit.SECONDS,
-            Aspect.HOLD,
-            Set.of(FaultPicture.HOLD),
-            r -> r.tempo().hold()));
-    columns.add(
-        new RepColumn(
-            Words.say("table.drive"),
-            MeasureUnit.SECONDS,
-            Aspect.DRIVE,
-            Set.of(FaultPicture.DRIVE),
-            r -> r.tempo().drive()));
-    columns.add(atBottom(Words.say("table.shin"), Measure.SHIN, Aspect.SHIN, Set.of()));
-    columns.add(atBottom(Words.say("table.knee"), knee, Aspect.KNEE, Set.of()));
-    columns.add(
-        atBottom(
-            Words.say("table.trunk"),
-            Measure.TRUNK_LEAN,
-            Aspect.TRUNK,
-            Set.of(FaultPicture.TRUNK_CHANGE)));
-    columns.add(
-        atBottom(
-            Words.say("table.thigh"), Measure.THIGH, Aspect.THIGH, Set.of(FaultPicture.DEPTH)));
-    if (set.reps().stream().anyMatch(r -> r.at(Measure.REAR_KNEE_HEIGHT).measured().isPresent())) {
-      columns.add(
-          atBottom(
-              Words.say("table.rear-knee"),
-              Measure.REAR_KNEE_HEIGHT,
-              Aspect.REAR_KNEE,
-              Set.of(FaultPicture.DEPTH)));
-    }
-    return columns;
+    return ShownAspects.of(set.target()).stream()
+        .filter(aspect -> aspect != Aspect.REAR_KNEE || tellsRearKnee(set))
+        .map(aspect -> aspect == Aspect.KNEE ? of(aspect, knee) : of(aspect))
+        .toList();
   }
 
-  private static RepColumn atBottom(
-      String name, Measure measure, Aspect aspect, Set<FaultPicture> faults) {
-    return new RepColumn(name, measure.unit(), aspect, faults, r -> r.at(measure));
+  /** Often hidden behind the bench: no empty column unless somebody asked for it. */
+  private static boolean tellsRearKnee(SetResult set) {
+    return ShownAspects.asks(set.target(), Aspect.REAR_KNEE)
+        || set.reps().stream().anyMatch(r -> r.at(Aspect.REAR_KNEE).measured().isPresent());
+  }
+
+  private static RepColumn of(Aspect aspect) {
+    return new RepColumn(
+        Words.of(aspect, "column"), aspect.unit(), aspect, faults(aspect), r -> r.at(aspect));
+  }
+
+  private static RepColumn of(Aspect aspect, Measure measure) {
+    return new RepColumn(
+        Words.of(aspect, "column"), measure.unit(), aspect, faults(aspect), r -> r.at(measure));
+  }
+
+  private static Set<FaultPicture> faults(Aspect aspect) {
+    return switch (aspect) {
+      case LOWERING -> Set.of(FaultPicture.LOWERING);
+      case HOLD -> Set.of(FaultPicture.HOLD);
+      case DRIVE -> Set.of(FaultPicture.DRIVE);
+      case TRUNK -> Set.of(FaultPicture.TRUNK_CHANGE);
+      case THIGH, REAR_KNEE, HIP_TRAVEL -> Set.of(FaultPicture.DEPTH);
+      case SHIN, KNEE, TOP -> Set.of();
+    };
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.text.FlagWords;
 import shinline.cli.words.Words;
+import shinline.metrics.judgement.Asked;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.Reading;
@@ -152,7 +153,7 @@ final class TableSection {
   private void key(Target target) {
     page.open("p", "class", "note key");
     page.text(
-        Words.say(target.equals(Target.none()) ? "report.table.key" : "report.table.key.judged"));
+        Words.say(Asked.of(target).isEmpty() ? "report.table.key" : "report.table.key.judged"));
     page.end();
   }
 }

@@ -1,11 +1,12 @@
 package shinline.cli.report;
 
-import java.util.Optional;
 import shinline.cli.words.Words;
+import shinline.metrics.judgement.Asked;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.MeasureUnit;
-import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
-import shinline.metrics.target.TempoTarget;
 
 /** What the coach asked for, in one sentence. */
 final class TargetLine {
@@ -21,68 +22,48 @@ final class TargetLine {
   }
 
   private void write(Target target) {
-    target
-        .shin()
-        .ifPresent(
-            shin -> {
-              separate();
-              page.words("report.target.shin", p -> p.text(shin.name()), p -> band(shin));
-            });
-    Optional<Double> none = Optional.empty();
-    limits(Words.say("measure.thigh"), none, target.depth().maxThighDeg(), MeasureUnit.DEGREES);
-    limits(
-        Words.say("measure.rear-knee"),
-        none,
-        target.depth().maxRearKneeCm(),
-        MeasureUnit.CENTIMETRES);
-    limits(
-        Words.say("report.target.hip-travel"),
-        target.depth().minHipTravelCm(),
-        none,
-        MeasureUnit.CENTIMETRES);
-    target
-        .trunk()
-        .ifPresent(
-            t ->
-                limits(
-                    Words.say("measure.trunk"),
-                    Optional.of(t.minDeg()),
-                    Optional.of(t.maxDeg()),
-                    MeasureUnit.DEGREES));
-    phase(Words.say("measure.lowering"), target.tempo().lowering());
-    phase(Words.say("measure.hold"), target.tempo().hold());
-    phase(Words.say("measure.drive"), target.tempo().drive());
+    for (Asked asked : Asked.of(target)) {
+      asked.fold(
+          within -> {
+            limit(within.limit());
+            return page;
+          },
+          this::range);
+    }
     if (first) {
       page.text(Words.say("report.target.none"));
     }
   }
 
-  private void band(ShinTarget shin) {
-    shin.fold(
-        a ->
-            page.words(
-                "report.band.angle", p -> range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES)),
-        d ->
-            page.words(
-                "report.band.distance", p -> range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES)));
-  }
-
-  private void phase(String name, Optional<TempoTarget.Phase> asked) {
-    asked.ifPresent(
-        p -> limits(name, Optional.of(p.minS()), Optional.of(p.maxS()), MeasureUnit.SECONDS));
-  }
-
-  private void limits(String name, Optional<Double> min, Optional<Double> max, MeasureUnit unit) {
-    if (min.isEmpty() && max.isEmpty()) {
-      return;
-    }
+  private void limit(Limit limit) {
     separate();
-    page.words(
-        "report.target.limit",
-        p -> p.text(name),
-        p ->
-            range(
-                min.orElse(Double.NEGATIVE_INFINITY), max.orElse(Double.POSITIVE_INFINITY), unit));
+    if (limit.band().isPresent()) {
+      page.words("report.target.shin", p -> p.text(limit.band().get()), p -> band(limit));
+    } else {
+      page.words(
+          "report.target.limit", p -> p.text(Words.of(limit.aspect(), "noun")), p -> range(limit));
+    }
+  }
+
+  private void band(Limit limit) {
+    if (limit.aspect() == Aspect.SHIN) {
+      page.words("report.band.angle", p -> range(limit));
+    } else {
+      page.words("report.band.distance", p -> range(limit));
+    }
+  }
+
+  /** The full range is told by the thigh that goes with it. */
+  private Markup range(Asked.OfRange asked) {
+    if (asked.range() == Finding.Range.SHORT) {
+      separate();
+      page.text(Words.say("target.short-range"));
+    }
+    return page;
+  }
+
+  private void range(Limit limit) {
+    range(limit.min(), limit.max(), limit.unit());
   }
 
   private void separate() {

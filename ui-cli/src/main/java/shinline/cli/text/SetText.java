@@ -5,19 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.words.Words;
+import shinline.metrics.judgement.Asked;
+import shinline.metrics.result.Aspect;
+import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
-import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.Side;
 
@@ -83,49 +87,51 @@ public final class SetText {
 
   private List<String> table(SetResult set) {
     Measure kneeMeasure = kneeMeasure(set);
+    List<Aspect> shown = ShownAspects.of(set.target());
     // With nothing asked for, every rep would read as a hit.
-    boolean judged = !set.target().equals(Target.none());
-    String deg = Words.say("table.unit.degrees");
-    String length = layout.units().lengthSymbol();
-    TextTable table =
-        new TextTable(
-            List.of(
-                number(Words.say("table.rep"), ""),
-                number(Words.say("table.lowering"), MeasureUnit.SECONDS.symbol()),
-                number(Words.say("table.hold"), MeasureUnit.SECONDS.symbol()),
-                number(Words.say("table.drive"), MeasureUnit.SECONDS.symbol()),
-                number(Words.say("table.shin"), deg),
-                number(
-                    Words.say("table.knee"),
-                    kneeMeasure == Measure.KNEE_PAST_TOE ? length : Words.say("table.unit.foot")),
-                number(Words.say("table.trunk"), deg),
-                number(Words.say("table.thigh"), deg),
-                number(Words.say("table.rear-knee"), length),
-                words(Words.say("table.verdict")),
-                words(Words.say("table.look-at"))));
+    boolean judged = !Asked.of(set.target()).isEmpty();
+    List<TextTable.Column> columns = new ArrayList<>();
+    columns.add(number(Words.say("table.rep"), ""));
+    for (Aspect aspect : shown) {
+      columns.add(number(Words.of(aspect, "column"), unit(aspect, kneeMeasure)));
+    }
+    columns.add(words(Words.say("table.verdict")));
+    columns.add(words(Words.say("table.look-at")));
+    TextTable table = new TextTable(columns);
     for (RepResult rep : set.reps()) {
+      List<TextTable.Cell> cells = new ArrayList<>();
+      cells.add(TextTable.Cell.of(Integer.toString(rep.rep())));
+      for (Aspect aspect : shown) {
+        cells.add(
+            aspect == Aspect.KNEE
+                ? cell(rep.at(kneeMeasure), kneeMeasure.unit())
+                : cell(rep.at(aspect), aspect.unit()));
+      }
       String verdict = Words.of(rep.verdict(), "name");
-      table.row(
-          List.of(
-              TextTable.Cell.of(Integer.toString(rep.rep())),
-              cell(rep.tempo().lowering(), MeasureUnit.SECONDS),
-              cell(rep.tempo().hold(), MeasureUnit.SECONDS),
-              cell(rep.tempo().drive(), MeasureUnit.SECONDS),
-              cell(rep.at(Measure.SHIN), MeasureUnit.DEGREES),
-              cell(rep.at(kneeMeasure), kneeMeasure.unit()),
-              cell(rep.at(Measure.TRUNK_LEAN), MeasureUnit.DEGREES),
-              cell(rep.at(Measure.THIGH), MeasureUnit.DEGREES),
-              cell(rep.at(Measure.REAR_KNEE_HEIGHT), MeasureUnit.CENTIMETRES),
-              judged
-                  ? new TextTable.Cell(verdict, layout.paint().verdict(rep.verdict(), verdict))
-                  : TextTable.Cell.of(layout.signs().dash()),
-              TextTable.Cell.of(
-                  rep.flags().stream()
-                      .map(f -> FlagWords.of(f.kind()))
-                      .distinct()
-                      .collect(Collectors.joining(", ")))));
+      cells.add(
+          judged
+              ? new TextTable.Cell(verdict, layout.paint().verdict(rep.verdict(), verdict))
+              : TextTable.Cell.of(layout.signs().dash()));
+      cells.add(
+          TextTable.Cell.of(
+              rep.flags().stream()
+                  .map(f -> FlagWords.of(f.kind()))
+                  .distinct()
+                  .collect(Collectors.joining(", "))));
+      table.row(cells);
     }
     return table.lines(layout);
+  }
+
+  private String unit(Aspect aspect, Measure kneeMeasure) {
+    if (aspect == Aspect.KNEE && kneeMeasure != Measure.KNEE_PAST_TOE) {
+      return Words.say("table.unit.foot");
+    }
+    return switch (aspect.unit()) {
+      case DEGREES -> Words.say("table.unit.degrees");
+      case CENTIMETRES -> layout.units().lengthSymbol();
+      default -> aspect.unit().symbol();
+    };
   }
 
   /** Without a scale the knee is told in parts of the foot, which needs none. */
@@ -147,7 +153,7 @@ public final class SetText {
     }
     Map<String, List<String>> repsOf = new LinkedHashMap<>();
     for (RepResult rep : set.reps()) {
-      missing(rep)
+      missing(rep, set.target())
           .forEach(
               (what, reason) ->
                   repsOf
@@ -167,19 +173,12 @@ public final class SetText {
     return lines;
   }
 
-  private Map<String, String> missing(RepResult rep) {
-    Map<String, Reading> shown = new LinkedHashMap<>();
-    shown.put(Words.say("measure.lowering"), rep.tempo().lowering());
-    shown.put(Words.say("measure.hold"), rep.tempo().hold());
-    shown.put(Words.say("measure.drive"), rep.tempo().drive());
-    shown.put(Words.say("measure.shin"), rep.at(Measure.SHIN));
-    shown.put(Words.say("measure.knee"), rep.at(Measure.KNEE_PAST_TOE));
-    shown.put(Words.say("measure.trunk"), rep.at(Measure.TRUNK_LEAN));
-    shown.put(Words.say("measure.thigh"), rep.at(Measure.THIGH));
-    shown.put(Words.say("measure.rear-knee"), rep.at(Measure.REAR_KNEE_HEIGHT));
+  private Map<String, String> missing(RepResult rep, Target target) {
     Map<String, String> reasons = new LinkedHashMap<>();
-    shown.forEach(
-        (what, reading) -> reading.fold(measured -> null, gap -> reasons.put(what, gap.reason())));
+    for (Aspect aspect : ShownAspects.of(target)) {
+      rep.at(aspect)
+          .fold(measured -> null, gap -> reasons.put(Words.of(aspect, "noun"), gap.reason()));
+    }
     return reasons;
   }
 
@@ -195,67 +194,35 @@ public final class SetText {
 
   private String target(Target target) {
     List<String> parts = new ArrayList<>();
-    parts.add(
-        target
-            .shin()
-            .map(s -> Words.say("text.target.shin", s.name(), band(s)))
-            .orElse(Words.say("text.target.no-shin")));
-    target
-        .depth()
-        .maxThighDeg()
-        .ifPresent(
-            d -> parts.add(Words.say("text.target.thigh", quantity(d, MeasureUnit.DEGREES))));
-    target
-        .depth()
-        .maxRearKneeCm()
-        .ifPresent(
-            d ->
-                parts.add(
-                    Words.say("text.target.rear-knee", quantity(d, MeasureUnit.CENTIMETRES))));
-    target
-        .depth()
-        .minHipTravelCm()
-        .ifPresent(
-            d ->
-                parts.add(
-                    Words.say("text.target.hip-travel", quantity(d, MeasureUnit.CENTIMETRES))));
-    target
-        .trunk()
-        .ifPresent(
-            t ->
-                parts.add(
-                    Words.say(
-                        "text.target.trunk", range(t.minDeg(), t.maxDeg(), MeasureUnit.DEGREES))));
-    target
-        .tempo()
-        .lowering()
-        .ifPresent(
-            p ->
-                parts.add(
-                    Words.say(
-                        "text.target.lowering", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
-    target
-        .tempo()
-        .hold()
-        .ifPresent(
-            p ->
-                parts.add(
-                    Words.say("text.target.hold", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
-    target
-        .tempo()
-        .drive()
-        .ifPresent(
-            p ->
-                parts.add(
-                    Words.say(
-                        "text.target.drive", range(p.minS(), p.maxS(), MeasureUnit.SECONDS))));
+    if (target.shin().isEmpty()) {
+      parts.add(Words.say("text.target.no-shin"));
+    }
+    Asked.of(target).stream()
+        .flatMap(asked -> asked.fold(w -> Optional.of(limit(w.limit())), this::range).stream())
+        .forEach(parts::add);
     return Words.say("text.list", String.join(", ", parts));
   }
 
-  private String band(ShinTarget shin) {
-    return shin.fold(
-        a -> Words.say("text.band.angle", range(a.minDeg(), a.maxDeg(), MeasureUnit.DEGREES)),
-        d -> Words.say("text.band.distance", range(d.minCm(), d.maxCm(), MeasureUnit.CENTIMETRES)));
+  private String limit(Limit limit) {
+    String range = range(limit.min(), limit.max(), limit.unit());
+    return limit
+        .band()
+        .map(
+            name ->
+                Words.say(
+                    "text.target.shin",
+                    name,
+                    limit.aspect() == Aspect.SHIN
+                        ? Words.say("text.band.angle", range)
+                        : Words.say("text.band.distance", range)))
+        .orElseGet(() -> Words.say("text.target.limit", Words.of(limit.aspect(), "noun"), range));
+  }
+
+  /** The full range is told by the thigh that goes with it. */
+  private Optional<String> range(Asked.OfRange asked) {
+    return asked.range() == Finding.Range.SHORT
+        ? Optional.of(Words.say("target.short-range"))
+        : Optional.empty();
   }
 
   private String range(double min, double max, MeasureUnit unit) {

@@ -165,4 +165,14 @@ class ReportPageTest {
             .encodeToString(
                 MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
   }
+
+  @Test
+  void aTopOrAShortRangeAloneIsToldAsAskedFor() {
+    assertThat(ReportSets.page(Sets.asking(Sets.TOP_ALONE), RepPictures.none()))
+        .contains("Asked for: top ")
+        .contains(">Top <small>")
+        .doesNotContain("nothing in particular");
+    assertThat(ReportSets.page(Sets.asking(Sets.SHORT_RANGE_ALONE), RepPictures.none()))
+        .contains("Asked for: short range.");
+  }
 }

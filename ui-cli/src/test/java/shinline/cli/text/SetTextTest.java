@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
 class SetTextTest {
@@ -37,6 +38,28 @@ class SetTextTest {
   void aFlagSaysWhenAndByHowMuch() {
     assertThat(text(Typography.RICH, Paint.NONE, Units.METRIC))
         .contains("Rep 2, 3.2 s (frame 96): front heel lifts, 2.5 cm against a limit of 1.0 cm");
+  }
+
+  private static String text(Target target) {
+    return String.join(
+        "\n",
+        new SetText(new Layout(Typography.RICH, Paint.NONE, Units.METRIC))
+            .lines(Sets.asking(target)));
+  }
+
+  @Test
+  void aTopAloneIsToldAndHasItsColumn() {
+    assertThat(text(Sets.TOP_ALONE)).contains("top 0.5 s to 1.5 s.").contains(" Top ");
+    assertThat(text(Target.preset(ShinPreset.OVER_TOE))).doesNotContain(" Top ");
+  }
+
+  @Test
+  void aShortRangeAloneIsTold() {
+    assertThat(text(Sets.SHORT_RANGE_ALONE)).contains("--target), short range.");
+    // The full range is told by the thigh that goes with it.
+    assertThat(text(Target.preset(ShinPreset.OVER_TOE)))
+        .contains("thigh at most 15.0°.")
+        .doesNotContain("full range");
   }
 
   @Test
