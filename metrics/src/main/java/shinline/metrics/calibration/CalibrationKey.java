@@ -12,6 +12,8 @@ public enum CalibrationKey {
   // and ahead of it.
   OFFSET_MID_HIP_ALONG("offset.mid-hip.along", CalibrationUnit.SHARE, -0.2, 0.2),
   OFFSET_MID_HIP_AHEAD("offset.mid-hip.ahead", CalibrationUnit.SHARE, -0.2, 0.2),
+  OFFSET_MID_HIP_BEND_ALONG("offset.mid-hip-bend.along", CalibrationUnit.SHARE, -0.2, 0.2),
+  OFFSET_MID_HIP_BEND_AHEAD("offset.mid-hip-bend.ahead", CalibrationUnit.SHARE, -0.2, 0.2),
   OFFSET_MID_SHOULDER_ALONG("offset.mid-shoulder.along", CalibrationUnit.SHARE, -0.2, 0.2),
   OFFSET_MID_SHOULDER_AHEAD("offset.mid-shoulder.ahead", CalibrationUnit.SHARE, -0.2, 0.2),
   OFFSET_FRONT_HIP_ALONG("offset.front-hip.along", CalibrationUnit.SHARE, -0.2, 0.2),

@@ -11,11 +11,12 @@ import shinline.metrics.calibration.CalibrationKey;
  * standing segment: forward).
  *
  * <p>Fitted by least squares over every frame of clips with truth, each clip with the same weight.
- * Constant offsets sufficed but for the front hip, whose offset grows as the hip bends; more terms
- * did worse on the clip left out (docs/decisions/0006-joint-centres.md). How good the offsets are
- * on clips left out of the fit is told in docs/accuracy.md.
+ * Constant offsets sufficed but for the hips, whose offset grows as the hip bends; more terms did
+ * worse on the clip left out (docs/decisions/0006-joint-centres.md). How good the offsets are on
+ * clips left out of the fit is told in docs/accuracy.md.
  *
  * @param hip of mid-hip, in the frame of the trunk
+ * @param hipBend added to {@code hip} for each radian of hip flexion
  * @param shoulder of mid-shoulder, in the frame of the trunk
  * @param frontHip in the frame of the trunk
  * @param frontHipBend added to {@code frontHip} for each radian of hip flexion
@@ -27,6 +28,7 @@ import shinline.metrics.calibration.CalibrationKey;
  */
 public record CorrectionTable(
     Offset hip,
+    Offset hipBend,
     Offset shoulder,
     Offset frontHip,
     Offset frontHipBend,
@@ -44,6 +46,10 @@ public record CorrectionTable(
     return new CorrectionTable(
         offset(
             calibration, CalibrationKey.OFFSET_MID_HIP_ALONG, CalibrationKey.OFFSET_MID_HIP_AHEAD),
+        offset(
+            calibration,
+            CalibrationKey.OFFSET_MID_HIP_BEND_ALONG,
+            CalibrationKey.OFFSET_MID_HIP_BEND_AHEAD),
         offset(
             calibration,
             CalibrationKey.OFFSET_MID_SHOULDER_ALONG,
@@ -88,6 +94,8 @@ public record CorrectionTable(
     Map<CalibrationKey, Double> values = new EnumMap<>(CalibrationKey.class);
     values.put(CalibrationKey.OFFSET_MID_HIP_ALONG, hip.along());
     values.put(CalibrationKey.OFFSET_MID_HIP_AHEAD, hip.ahead());
+    values.put(CalibrationKey.OFFSET_MID_HIP_BEND_ALONG, hipBend.along());
+    values.put(CalibrationKey.OFFSET_MID_HIP_BEND_AHEAD, hipBend.ahead());
     values.put(CalibrationKey.OFFSET_MID_SHOULDER_ALONG, shoulder.along());
     values.put(CalibrationKey.OFFSET_MID_SHOULDER_AHEAD, shoulder.ahead());
     values.put(CalibrationKey.OFFSET_FRONT_HIP_ALONG, frontHip.along());

@@ -56,6 +56,7 @@ public final class JointCentreCorrection {
         if (frontKnee.seen(i)) {
           double bend = trunk.bend(SegmentAxis.from(frontKnee.at(i), frontHip.at(i)));
           hip.add(i, trunk, table.frontHipBend(), size * bend);
+          rearHip.add(i, trunk, table.hipBend(), 2 * size * bend);
         }
         // Mid-hip has its own correction; the rear hip moves so that the middle comes out right.
         rearHip.add(i, trunk, table.hip(), 2 * size);

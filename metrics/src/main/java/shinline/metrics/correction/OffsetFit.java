@@ -13,8 +13,8 @@ import shinline.metrics.track.BodyPoint;
 
 /**
  * Fits {@link CorrectionTable} to clips whose joint centres are known: least squares over every
- * frame, each clip with the same weight. Constant offsets are means; the front hip's grows with the
- * bend of the hip and is a line through its offsets.
+ * frame, each clip with the same weight. Constant offsets are means; those of the hips grow with
+ * the bend of the hip and are lines through them.
  *
  * <p>How far the toe lies ahead is not fitted but kept as it is: it was set on the distance of knee
  * and toe in the side plane, which the toe's place in the picture, on a foot that turns out, does
@@ -69,8 +69,10 @@ public final class OffsetFit {
    */
   public CorrectionTable table() {
     Line hip = line(Fitted.FRONT_HIP);
+    Line middle = line(Fitted.HIP);
     return new CorrectionTable(
-        mean(Fitted.HIP),
+        middle.at0(),
+        middle.slope(),
         mean(Fitted.SHOULDER),
         hip.at0(),
         hip.slope(),
@@ -171,12 +173,12 @@ public final class OffsetFit {
             SegmentAxis.from(
                 middle(landmarks, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP),
                 middle(landmarks, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER));
-        takeMiddle(Fitted.HIP, trunk, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP);
-        takeMiddle(Fitted.SHOULDER, trunk, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER);
+        takeMiddle(Fitted.SHOULDER, trunk, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER, 0);
         if (seen(BodyPoint.FRONT_KNEE)) {
           double bend =
               trunk.bend(SegmentAxis.from(at(BodyPoint.FRONT_KNEE), at(BodyPoint.FRONT_HIP)));
           take(Fitted.FRONT_HIP, trunk, BodyPoint.FRONT_HIP, bend);
+          takeMiddle(Fitted.HIP, trunk, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, bend);
         }
       }
     }
@@ -208,8 +210,9 @@ public final class OffsetFit {
       }
     }
 
-    private void takeMiddle(Fitted fitted, SegmentAxis axis, BodyPoint a, BodyPoint b) {
-      take(fitted, axis, middle(landmarks, a, b), middle(centres, a, b), 0);
+    private void takeMiddle(
+        Fitted fitted, SegmentAxis axis, BodyPoint a, BodyPoint b, double bendRad) {
+      take(fitted, axis, middle(landmarks, a, b), middle(centres, a, b), bendRad);
     }
 
     private void take(Fitted fitted, SegmentAxis axis, Point from, Point to, double bendRad) {

@@ -342,7 +342,7 @@ public final class RepFinder {
     }
 
     private Cut phases(Swing s, Top before, Top after) {
-      double low = h[s.low];
+      double low = bottomLevel(s, before.level);
       double travel = before.level - low;
       double leaves = before.level - parameters.level() * travel;
       double bottom = low + parameters.level() * travel;
@@ -371,6 +371,25 @@ public final class RepFinder {
               crossing(c, c + 1, bottom),
               crossing(d, d + 1, arrives));
       return new Cut(this, times, before.level, low, after.level);
+    }
+
+    /**
+     * The lowest level, told from the whole hold: the lowest sample of many noisy ones lies below
+     * where the hip ever was, and would move both ends of the hold.
+     */
+    private double bottomLevel(Swing s, double top) {
+      double near = h[s.low] + parameters.nearLowest() * (top - h[s.low]);
+      int from = s.low;
+      while (from > s.fromTop && h[from - 1] <= near) {
+        from--;
+      }
+      int to = s.low;
+      while (to < s.toTop && h[to + 1] <= near) {
+        to++;
+      }
+      double[] rest = Arrays.copyOfRange(h, from, to + 1);
+      Arrays.sort(rest);
+      return rest[(int) (parameters.lowestShare() * (rest.length - 1))];
     }
 
     /** Time at which the height passes a level between two samples, linear between them. */

@@ -15,6 +15,11 @@ package shinline.metrics.reps;
  * @param restS shortest rest that can be a top, seconds; default 0.25 (own choice)
  * @param sameLevel how far apart, as a part of the travel, the rests before and after a rep may be
  *     and still be the same stance; default 0.05 (own choice)
+ * @param nearLowest samples at most this part of the travel above the lowest one tell the level of
+ *     the bottom; default 0.06, a little more than {@code level}
+ * @param lowestShare which of them, in the order of height, is that level; default 0.1: of a hold
+ *     of a second it leaves the lowest tenth below, of a touch it is the lowest sample (set on
+ *     clips with truth, whose holds came out a twentieth of a second short with the lowest sample)
  */
 public record RepParameters(
     double level,
@@ -22,9 +27,12 @@ public record RepParameters(
     double leastOfLeg,
     double restRange,
     double restS,
-    double sameLevel) {
+    double sameLevel,
+    double nearLowest,
+    double lowestShare) {
 
-  public static final RepParameters DEFAULT = new RepParameters(0.05, 0.25, 0.08, 0.03, 0.25, 0.05);
+  public static final RepParameters DEFAULT =
+      new RepParameters(0.05, 0.25, 0.08, 0.03, 0.25, 0.05, 0.06, 0.1);
 
   public RepParameters {
     boolean good =
@@ -39,7 +47,11 @@ public record RepParameters(
             && restS > 0
             && restS < 5
             && sameLevel > 0
-            && sameLevel < 0.5;
+            && sameLevel < 0.5
+            && nearLowest >= level
+            && nearLowest < 0.5
+            && lowestShare >= 0
+            && lowestShare <= 1;
     if (!good) {
       throw new IllegalArgumentException(
           "level "
@@ -53,7 +65,11 @@ public record RepParameters(
               + ", rest "
               + restS
               + " s, same level "
-              + sameLevel);
+              + sameLevel
+              + ", near the lowest "
+              + nearLowest
+              + ", share of the lowest "
+              + lowestShare);
     }
   }
 }

@@ -20,6 +20,7 @@ class OffsetFitTest {
   private static final CorrectionTable MOVED =
       new CorrectionTable(
           new Offset(0.01, -0.02),
+          new Offset(-0.008, 0.002),
           new Offset(-0.03, 0.01),
           new Offset(0.02, -0.04),
           new Offset(-0.02, 0.003),
@@ -31,6 +32,7 @@ class OffsetFitTest {
   private static final List<Function<CorrectionTable, Offset>> OFFSETS =
       List.of(
           CorrectionTable::hip,
+          CorrectionTable::hipBend,
           CorrectionTable::shoulder,
           CorrectionTable::frontHip,
           CorrectionTable::frontHipBend,
