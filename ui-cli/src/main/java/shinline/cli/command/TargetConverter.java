@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import shinline.cli.targetfile.Problem;
 import shinline.cli.targetfile.TargetFile;
 import shinline.cli.words.Words;
+import shinline.cli.yaml.Problem;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 

@@ -3,6 +3,7 @@ package shinline.cli.targetfile;
 import java.util.List;
 import java.util.Optional;
 import shinline.cli.words.Words;
+import shinline.cli.yaml.Field;
 
 /**
  * A lower and an upper end read from {@code [min, max]}.

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import shinline.cli.words.Words;
+import shinline.cli.yaml.Field;
 
 /** What a number in the file counts, with the span beyond which it is surely a slip. */
 enum Quantity {

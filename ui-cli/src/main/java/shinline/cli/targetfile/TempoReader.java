@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import shinline.cli.words.Words;
+import shinline.cli.yaml.Field;
 import shinline.metrics.target.TempoTarget;
 import shinline.metrics.target.TempoTarget.Phase;
 

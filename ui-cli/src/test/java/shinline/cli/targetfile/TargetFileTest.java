@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shinline.cli.yaml.YamlText;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.ShinTarget;
@@ -282,7 +283,7 @@ class TargetFileTest {
     assertThat(onlyProblem("shin: *a")).contains("names with & or *");
     assertThat(onlyProblem("shin: !!java.io.File [x]")).contains("types with !");
     assertThat(onlyProblem("shin: upright\n---\nshin: upright"))
-        .contains("line 2: a second target");
+        .contains("line 2: a second document");
   }
 
   @Test
@@ -304,10 +305,10 @@ class TargetFileTest {
   @Test
   void filesThatAreNoTargetFilesAreRefused() throws IOException {
     assertThat(problems(TargetFile.read(folder)))
-        .containsExactly("day.yaml: is a folder; name the target file in it");
+        .containsExactly("day.yaml: is a folder; name the file in it");
     assertThat(problems(TargetFile.read(folder.resolve("none.yaml"))))
         .containsExactly("day.yaml: there is no such file; check the name and the folder");
-    Path huge = Files.write(folder.resolve("huge.yaml"), new byte[TargetFile.MAX_BYTES + 1]);
+    Path huge = Files.write(folder.resolve("huge.yaml"), new byte[YamlText.MAX_BYTES + 1]);
     assertThat(problems(TargetFile.read(huge))).singleElement().asString().contains("64 KB");
     Path utf16 =
         Files.write(

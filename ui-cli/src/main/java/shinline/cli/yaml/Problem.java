@@ -1,10 +1,10 @@
-package shinline.cli.targetfile;
+package shinline.cli.yaml;
 
 import java.util.OptionalInt;
 import shinline.cli.words.Words;
 
 /**
- * One thing wrong with a target file.
+ * One thing wrong with a file of the coach's.
  *
  * @param line from 1; empty when the file as a whole is meant
  * @param field dotted path, for example {@code tempo.lowering}; empty when no field is meant
@@ -17,11 +17,11 @@ public record Problem(OptionalInt line, String field, String what, String whatTo
   public String text(String file) {
     String place = file;
     if (line.isPresent()) {
-      place = Words.say("target-file.place.line", place, line.getAsInt());
+      place = Words.say("yaml.place.line", place, line.getAsInt());
     }
     if (!field.isEmpty()) {
-      place = Words.say("target-file.place.field", place, field);
+      place = Words.say("yaml.place.field", place, field);
     }
-    return Words.say("target-file.problem", place, what, whatToDo);
+    return Words.say("yaml.problem", place, what, whatToDo);
   }
 }

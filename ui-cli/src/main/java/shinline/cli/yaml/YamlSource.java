@@ -1,4 +1,4 @@
-package shinline.cli.targetfile;
+package shinline.cli.yaml;
 
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,25 +19,25 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import shinline.cli.words.Words;
 
 /**
- * Text to a tree of nodes, for the part of YAML a target needs: one document, no anchors, no tags,
- * no deep nesting.
+ * Text to a tree of nodes, for the part of YAML a coach's file needs: one document, no anchors, no
+ * tags, no deep nesting.
  *
  * <p>The events are looked at before the tree is built, because the tree is built by recursion: a
  * file of nothing but brackets would overflow the stack, and aliases can multiply a small file into
  * a huge tree.
  */
-final class YamlSource {
-  /** A target nests three deep. */
+public final class YamlSource {
+  /** No file of ours nests deeper than five. */
   private static final int MAX_DEPTH = 8;
 
   private YamlSource() {}
 
   /** Root of the tree, or empty when the text is unusable (a problem is then noted) or blank. */
-  static Optional<Node> root(String text, Problems problems) {
+  public static Optional<Node> root(String text, Problems problems) {
     if (tabsIn(text, problems)) {
       return Optional.empty();
     }
-    LoadSettings settings = LoadSettings.builder().setLabel("target").build();
+    LoadSettings settings = LoadSettings.builder().setLabel("file").build();
     try {
       Scan scan = new Scan(problems);
       for (Event event : new Parse(settings).parseString(text)) {
@@ -48,17 +48,9 @@ final class YamlSource {
       return new Compose(settings).composeString(text);
     } catch (MarkedYamlEngineException e) {
       Optional<Mark> mark = e.getProblemMark().or(e::getContextMark);
-      problems.add(
-          line(mark),
-          "",
-          Words.say("target-file.yaml.bad", e.getProblem()),
-          Words.say("target-file.yaml.bad.do"));
+      problems.add(line(mark), "", Words.say("yaml.bad", e.getProblem()), Words.say("yaml.bad.do"));
     } catch (YamlEngineException e) {
-      problems.add(
-          OptionalInt.empty(),
-          "",
-          Words.say("target-file.yaml.signs"),
-          Words.say("target-file.yaml.signs.do"));
+      problems.add(OptionalInt.empty(), "", Words.say("yaml.signs"), Words.say("yaml.signs.do"));
     }
     return Optional.empty();
   }
@@ -74,11 +66,7 @@ final class YamlSource {
       number++;
       String indent = line.substring(0, line.length() - line.stripLeading().length());
       if (indent.indexOf('\t') >= 0 && !line.isBlank()) {
-        problems.add(
-            OptionalInt.of(number),
-            "",
-            Words.say("target-file.yaml.tab"),
-            Words.say("target-file.yaml.tab.do"));
+        problems.add(OptionalInt.of(number), "", Words.say("yaml.tab"), Words.say("yaml.tab.do"));
         found = true;
       }
     }
@@ -98,23 +86,19 @@ final class YamlSource {
     boolean admits(Event event) {
       if (event instanceof AliasEvent
           || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
-        return refuse(
-            event, Words.say("target-file.yaml.anchor"), Words.say("target-file.yaml.value.do"));
+        return refuse(event, Words.say("yaml.anchor"), Words.say("yaml.value.do"));
       }
       if (tagged(event)) {
-        return refuse(
-            event, Words.say("target-file.yaml.type"), Words.say("target-file.yaml.value.do"));
+        return refuse(event, Words.say("yaml.type"), Words.say("yaml.value.do"));
       }
       if (event instanceof CollectionStartEvent && ++depth > MAX_DEPTH) {
-        return refuse(
-            event, Words.say("target-file.yaml.deep"), Words.say("target-file.yaml.deep.do"));
+        return refuse(event, Words.say("yaml.deep"), Words.say("yaml.deep.do"));
       }
       if (event instanceof CollectionEndEvent) {
         depth--;
       }
       if (event instanceof DocumentStartEvent && ++documents > 1) {
-        return refuse(
-            event, Words.say("target-file.yaml.second"), Words.say("target-file.yaml.second.do"));
+        return refuse(event, Words.say("yaml.second"), Words.say("yaml.second.do"));
       }
       return true;
     }

@@ -1,4 +1,4 @@
-package shinline.cli.targetfile;
+package shinline.cli.yaml;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,36 +18,36 @@ import shinline.cli.words.Words;
  *
  * @param path dotted, empty for the whole file
  */
-record Field(String path, Node node, Problems problems) {
+public record Field(String path, Node node, Problems problems) {
   /** Longest piece of the file repeated in a message. */
   private static final int QUOTED = 30;
 
   /** Notes a problem here; always empty, so that a reader can return it. */
-  <T> Optional<T> wrong(String what, String whatToDo) {
+  public <T> Optional<T> wrong(String what, String whatToDo) {
     problems.add(YamlSource.line(node.getStartMark()), path, what, whatToDo);
     return Optional.empty();
   }
 
-  boolean isMapping() {
+  public boolean isMapping() {
     return node instanceof MappingNode;
   }
 
-  boolean isList() {
+  public boolean isList() {
     return node instanceof SequenceNode;
   }
 
   /** The text of a single value, without outer blanks; empty when it is a list or has fields. */
-  Optional<String> word() {
+  public Optional<String> word() {
     return node instanceof ScalarNode scalar
         ? Optional.of(scalar.getValue().strip())
         : Optional.empty();
   }
 
   /** The fields below this one; unknown and repeated names are noted and left out. */
-  Optional<List<Field>> fields(List<String> known) {
-    String names = Words.say("target-file.fields.do", String.join(", ", known));
+  public Optional<List<Field>> fields(List<String> known) {
+    String names = Words.say("yaml.fields.do", String.join(", ", known));
     if (!(node instanceof MappingNode mapping)) {
-      return wrong(Words.say("target-file.fields.kind", shown()), names);
+      return wrong(Words.say("yaml.fields.kind", shown()), names);
     }
     List<Field> fields = new ArrayList<>();
     Set<String> seen = new HashSet<>();
@@ -55,7 +55,7 @@ record Field(String path, Node node, Problems problems) {
       Field key = new Field(path, tuple.getKeyNode(), problems);
       Optional<String> name = key.word();
       if (name.isEmpty() || !known.contains(name.get())) {
-        key.wrong(Words.say("target-file.field.unknown", key.shown()), names);
+        key.wrong(Words.say("yaml.field.unknown", key.shown()), names);
         continue;
       }
       String full = path.isEmpty() ? name.get() : path + "." + name.get();
@@ -63,34 +63,34 @@ record Field(String path, Node node, Problems problems) {
         fields.add(new Field(full, tuple.getValueNode(), problems));
       } else {
         new Field(full, tuple.getKeyNode(), problems)
-            .wrong(Words.say("target-file.field.twice"), Words.say("target-file.field.twice.do"));
+            .wrong(Words.say("yaml.field.twice"), Words.say("yaml.field.twice.do"));
       }
     }
     return Optional.of(fields);
   }
 
   /** The values of a list, each under this field's own path. */
-  List<Field> items() {
+  public List<Field> items() {
     return node instanceof SequenceNode sequence
         ? sequence.getValue().stream().map(n -> new Field(path, n, problems)).toList()
         : List.of();
   }
 
   /** Last part of the path. */
-  String name() {
+  public String name() {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 
   /** What stands here, for a message. */
-  String shown() {
+  public String shown() {
     if (isMapping()) {
-      return Words.say("target-file.shown.group");
+      return Words.say("yaml.shown.group");
     } else if (isList()) {
-      return Words.say("target-file.shown.list");
+      return Words.say("yaml.shown.list");
     }
     String text = word().orElse("").replaceAll("\\p{Cntrl}", " ");
     if (text.isEmpty()) {
-      return Words.say("target-file.shown.nothing");
+      return Words.say("yaml.shown.nothing");
     }
     return "\""
         + (text.codePointCount(0, text.length()) > QUOTED
