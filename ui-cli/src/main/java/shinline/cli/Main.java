@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.time.Clock;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -13,10 +14,14 @@ import picocli.CommandLine.Help.Ansi;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.command.AccuracyCommand;
+import shinline.cli.command.AdviseCommand;
 import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
+import shinline.cli.command.LadderCommand;
+import shinline.cli.command.RecordCommand;
 import shinline.cli.command.ShinlineCommand;
 import shinline.cli.context.CommandContext;
+import shinline.cli.context.Question;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.text.Paint;
@@ -78,8 +83,15 @@ public final class Main {
     line.addSubcommand(new CheckCommand(surroundings, checker));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));
     line.addSubcommand(new CalibrateCommand(surroundings, checker));
+    line.addSubcommand(RecordCommand.line(surroundings, clock(), Question.atTerminal()));
+    line.addSubcommand(new AdviseCommand(surroundings, clock()));
+    line.addSubcommand(new LadderCommand(surroundings));
     line.setResourceBundle(Words.bundle());
     return line;
+  }
+
+  private static Clock clock() {
+    return Clock.systemDefaultZone();
   }
 
   private int usage(CommandLine.ParameterException e) {

@@ -21,10 +21,12 @@ public final class YamlText {
   /** The text of a file; empty, with a problem noted, when it cannot be had. */
   public static Optional<String> read(Path file, Problems problems) {
     if (Files.isDirectory(file)) {
-      return refused(problems, "yaml.folder");
+      return refused(
+          problems, Words.say("yaml.folder"), Words.say("yaml.folder.do"));
     }
     if (!Files.isRegularFile(file)) {
-      return refused(problems, "yaml.missing");
+      return refused(
+          problems, Words.say("yaml.missing"), Words.say("yaml.missing.do"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MAX_BYTES + 1);
@@ -39,14 +41,16 @@ public final class YamlText {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return Optional.of(text);
     } catch (CharacterCodingException notText) {
-      return refused(problems, "yaml.no-text");
+      return refused(
+          problems, Words.say("yaml.no-text"), Words.say("yaml.no-text.do"));
     } catch (IOException unreadable) {
-      return refused(problems, "yaml.closed");
+      return refused(
+          problems, Words.say("yaml.closed"), Words.say("yaml.closed.do"));
     }
   }
 
-  private static Optional<String> refused(Problems problems, String key) {
-    problems.add(OptionalInt.empty(), "", Words.say(key), Words.say(key + ".do"));
+  private static Optional<String> refused(Problems problems, String what, String whatToDo) {
+    problems.add(OptionalInt.empty(), "", what, whatToDo);
     return Optional.empty();
   }
 }

@@ -1,0 +1,36 @@
+package shinline.cli.command;
+
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import shinline.cli.ladder.LadderFile;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.words.Words;
+import shinline.metrics.ladder.Ladder;
+
+/** The option that names the coach's ladder. */
+final class LadderOption {
+  @Option(names = "--ladder", paramLabel = "FILE", descriptionKey = "shinline.shared.ladder-file")
+  private @Nullable Path file;
+
+  /** The ladder named, else the shipped one. */
+  Ladder ladder() {
+    return file == null ? LadderFile.shipped() : read(file);
+  }
+
+  static Ladder read(Path file) {
+    return LadderFile.read(file)
+        .fold(
+            LadderFile.Read::ladder,
+            refused -> {
+              String name = String.valueOf(file.getFileName());
+              throw CoachException.usage(
+                  Words.say("ladder.bad")
+                      + "\n"
+                      + refused.problems().stream()
+                          .map(p -> "  " + p.text(name))
+                          .collect(Collectors.joining("\n")));
+            });
+  }
+}

@@ -1,0 +1,66 @@
+package shinline.cli.command;
+
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import shinline.cli.context.CommandContext;
+import shinline.cli.outcome.ExitCode;
+import shinline.cli.record.AthleteName;
+import shinline.cli.record.RecordLine;
+import shinline.cli.record.RecordLines;
+import shinline.cli.record.RecordStore;
+import shinline.cli.record.RecordView;
+import shinline.cli.record.RecordWriting;
+import shinline.cli.words.Words;
+
+/** {@code shinline record correct}: adds a line that changes fields of an earlier one. */
+@Command(
+    name = "correct",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false)
+final class RecordCorrectCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "ID", descriptionKey = "shinline.shared.id")
+  private String id;
+
+  @Option(names = "--athlete", paramLabel = "ATHLETE", converter = AthleteConverter.class)
+  private @Nullable AthleteName athlete;
+
+  @Option(names = "--field", paramLabel = "NAME=VALUE")
+  private @Nullable Map<String, String> fields;
+
+  @Mixin private SetOptions options;
+  @Mixin private RecordPlace place;
+
+  private final CommandContext context;
+  private final Clock clock;
+
+  @SuppressWarnings("NullAway.Init") // picocli sets the id and mixins
+  RecordCorrectCommand(CommandContext context, Clock clock) {
+    this.context = context;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    RecordStore store = place.store(clock);
+    RecordLines record = place.read(store, context);
+    RecordLine line = new RecordView(record).now(RecordPlace.line(record, id));
+    String added =
+        store.append(
+            RecordWriting.correction(
+                line,
+                options.fields(),
+                Optional.ofNullable(athlete),
+                fields == null ? Map.of() : fields));
+    context.out().println(Words.say("record.corrected", line.id(), added));
+    context.out().flush();
+    return ExitCode.MEASURED.number();
+  }
+}

@@ -1,0 +1,82 @@
+package shinline.cli.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+import shinline.cli.context.CommandContext;
+import shinline.cli.file.Claim;
+import shinline.cli.file.OutputFiles;
+import shinline.cli.outcome.ExitCode;
+import shinline.cli.record.AthleteName;
+import shinline.cli.record.RecordCsv;
+import shinline.cli.record.RecordLine;
+import shinline.cli.record.RecordStore;
+import shinline.cli.record.RecordView;
+import shinline.cli.words.Words;
+
+/** {@code shinline record export}: the sets as a table for a spreadsheet. */
+@Command(
+    name = "export",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false)
+final class RecordExportCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FILE", descriptionKey = "file")
+  private Path file;
+
+  @Option(names = "--athlete", paramLabel = "ATHLETE", converter = AthleteConverter.class)
+  private @Nullable AthleteName athlete;
+
+  @Option(
+      names = "--decimal",
+      paramLabel = "point|comma",
+      defaultValue = "point",
+      converter = Decimal.class)
+  private RecordCsv.DecimalSign decimal;
+
+  @Mixin private RecordPlace place;
+
+  private final CommandContext context;
+  private final Clock clock;
+
+  @SuppressWarnings("NullAway.Init") // picocli sets the file, the mixin and the default
+  RecordExportCommand(CommandContext context, Clock clock) {
+    this.context = context;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    RecordStore store = place.store(clock);
+    RecordView view = new RecordView(place.read(store, context));
+    List<RecordLine> lines = athlete == null ? view.lines() : view.linesOf(athlete);
+    try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
+      files
+          .file(file, Claim.NAMED)
+          .write(writer -> RecordCsv.write(lines, decimal, writer));
+    }
+    context.out().println(Words.say("record.exported", file));
+    context.out().flush();
+    return ExitCode.MEASURED.number();
+  }
+
+  private static final class Decimal implements ITypeConverter<RecordCsv.DecimalSign> {
+    @Override
+    public RecordCsv.DecimalSign convert(String value) {
+      return switch (value) {
+        case "point" -> RecordCsv.DecimalSign.POINT;
+        case "comma" -> RecordCsv.DecimalSign.COMMA;
+        default -> throw new TypeConversionException(
+            Words.say("option.among", value, "point, comma"));
+      };
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package shinline.cli.record;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which files Shinline wrote of which athlete, with their digests, so that a removal deletes just
+ * those: a file that was changed since, or is a clip or sheet of the coach's, is never in question.
+ */
+public final class WrittenFiles {
+  private final RecordFolder folder;
+
+  public WrittenFiles(RecordFolder folder) {
+    this.folder = folder;
+  }
+
+  /** Notes a file after it was written. */
+  public void note(AthleteName athlete, Path file) throws IOException {
+    ObjectNode line = Json.object();
+    line.put("athlete", athlete.written());
+    line.put("file", file.toAbsolutePath().normalize().toString());
+    line.put("sha256", digest(file));
+    Files.createDirectories(folder.path());
+    Files.writeString(
+        folder.writtenFiles(),
+        Json.text(line) + "\n",
+        StandardOpenOption.CREATE,
+        StandardOpenOption.APPEND);
+  }
+
+  /**
+   * What became of the files of an athlete.
+   *
+   * @param deleted as they were written
+   * @param left changed since, or not to be deleted
+   */
+  public record Deleted(List<Path> deleted, List<Path> left) {}
+
+  /** Deletes the files of an athlete, and forgets them. */
+  public Deleted delete(AthleteName athlete) throws IOException {
+    List<Path> deleted = new ArrayList<>();
+    List<Path> left = new ArrayList<>();
+    StringBuilder kept = new StringBuilder();
+    List<ObjectNode> own = new ArrayList<>();
+    for (String row : rows()) {
+      Optional<ObjectNode> line = Json.parse(row);
+      if (line.flatMap(l -> Json.text(l, "athlete")).map(AthleteName::new)
+          .filter(athlete::sameAs)
+          .isPresent()) {
+        own.add(line.get());
+      } else {
+        kept.append(row).append('\n');
+      }
+    }
+    for (ObjectNode line : own) {
+      Path file = Path.of(Json.text(line, "file").orElse(""));
+      if (!Files.isRegularFile(file) || deleted.contains(file)) {
+        continue;
+      }
+      if (own.stream()
+          .filter(l -> Json.text(l, "file").equals(Json.text(line, "file")))
+          .anyMatch(l -> Json.text(l, "sha256").filter(digestOf(file)::equals).isPresent())) {
+        Files.delete(file);
+        deleted.add(file);
+      } else if (!left.contains(file)) {
+        left.add(file);
+      }
+    }
+    if (!own.isEmpty()) {
+      Path part = Files.createTempFile(folder.path(), "written", ".part");
+      Files.writeString(part, kept);
+      Files.move(
+          part,
+          folder.writtenFiles(),
+          StandardCopyOption.ATOMIC_MOVE,
+          StandardCopyOption.REPLACE_EXISTING);
+    }
+    return new Deleted(deleted, left);
+  }
+
+  private List<String> rows() throws IOException {
+    try {
+      return Files.readAllLines(folder.writtenFiles(), StandardCharsets.UTF_8).stream()
+          .filter(r -> !r.isBlank())
+          .toList();
+    } catch (NoSuchFileException none) {
+      return List.of();
+    }
+  }
+
+  private static String digestOf(Path file) {
+    try {
+      return digest(file);
+    } catch (IOException unreadable) {
+      return "";
+    }
+  }
+
+  private static String digest(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      byte[] buffer = new byte[64 * 1024];
+      for (int n = in.read(buffer); n > 0; n = in.read(buffer)) {
+        digest.update(buffer, 0, n);
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}
