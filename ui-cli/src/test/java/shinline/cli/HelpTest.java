@@ -30,16 +30,21 @@ class HelpTest {
             Paint.NONE,
             CommandContext.Watched.PIPE);
     CommandLine line = Main.standard(context).commands();
-    return Stream.concat(Stream.of(line), line.getSubcommands().values().stream())
-        .map(CommandLine::getCommandSpec);
+    return withThoseUnder(line).map(CommandLine::getCommandSpec);
   }
 
+  private static Stream<CommandLine> withThoseUnder(CommandLine line) {
+    return Stream.concat(
+        Stream.of(line), line.getSubcommands().values().stream().flatMap(HelpTest::withThoseUnder));
+  }
+
+  /** An option that several commands share has one text, under a key of its own. */
   private static Stream<String> keys(CommandSpec command) {
     String name = command.qualifiedName(".");
     return Stream.concat(
             Stream.of("usage.description"),
             command.args().stream().map(HelpTest::key).filter(k -> !k.startsWith("mixin")))
-        .map(key -> name + "." + key);
+        .map(key -> key.startsWith("shinline.") ? key : name + "." + key);
   }
 
   private static String key(ArgSpec arg) {

@@ -55,8 +55,7 @@ public final class AdviceJson {
     texts(node.putArray("cautions"), AdviceWords.cautions());
     node.put(
         "goodUntil", advice.prescription().map(p -> advice.goodUntil().toString()).orElse(null));
-    texts(
-        node.putArray("notes"), advice.prescription().map(Prescription::notes).orElse(List.of()));
+    texts(node.putArray("notes"), advice.prescription().map(Prescription::notes).orElse(List.of()));
     advice
         .prescription()
         .flatMap(Prescription::load)

@@ -56,9 +56,7 @@ public final class AdviceText {
                 next.tempo().map(t -> Words.say("advice.tempo", t)).orElse(""),
                 next.load().map(AdviceWords::load).orElse(Words.say("advice.load.none")))));
     next.notes().forEach(n -> lines.add(indented(n)));
-    advice
-        .earliest()
-        .ifPresent(day -> lines.add(indented(Words.say("advice.earliest", day))));
+    advice.earliest().ifPresent(day -> lines.add(indented(Words.say("advice.earliest", day))));
     lines.add(indented(Words.say("advice.good-until", advice.goodUntil())));
   }
 
@@ -80,10 +78,7 @@ public final class AdviceText {
     return overrule.instead().isEmpty()
         ? Words.say("advice.overruled", overrule.date(), overrule.reason())
         : Words.say(
-            "advice.overruled.instead",
-            overrule.date(),
-            overrule.reason(),
-            overrule.instead());
+            "advice.overruled.instead", overrule.date(), overrule.reason(), overrule.instead());
   }
 
   private static String indented(String line) {

@@ -64,8 +64,7 @@ public final class AdviceWords {
 
   /** Section "cautions" of every prescription. */
   public static List<String> cautions() {
-    return Stream.concat(
-            Words.lines("advice.cautions").stream(), Cautions.safety().stream())
+    return Stream.concat(Words.lines("advice.cautions").stream(), Cautions.safety().stream())
         .toList();
   }
 

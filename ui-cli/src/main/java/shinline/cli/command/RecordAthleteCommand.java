@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -85,7 +86,8 @@ final class RecordAthleteCommand implements Callable<Integer> {
     }
     if (consent != null) {
       if (!consent.equals("yes") && !consent.equals("no")) {
-        throw CoachException.usage(Words.say("option.among", consent, "yes, no"));
+        throw CoachException.usage(
+            Words.say("option.among", consent, String.join(", ", List.of("yes", "no"))));
       }
       fields.put("consent", String.valueOf(consent.equals("yes")));
     }

@@ -59,9 +59,7 @@ final class RecordExportCommand implements Callable<Integer> {
     RecordView view = new RecordView(place.read(store, context));
     List<RecordLine> lines = athlete == null ? view.lines() : view.linesOf(athlete);
     try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
-      files
-          .file(file, Claim.NAMED)
-          .write(writer -> RecordCsv.write(lines, decimal, writer));
+      files.file(file, Claim.NAMED).write(writer -> RecordCsv.write(lines, decimal, writer));
     }
     context.out().println(Words.say("record.exported", file));
     context.out().flush();
@@ -74,8 +72,9 @@ final class RecordExportCommand implements Callable<Integer> {
       return switch (value) {
         case "point" -> RecordCsv.DecimalSign.POINT;
         case "comma" -> RecordCsv.DecimalSign.COMMA;
-        default -> throw new TypeConversionException(
-            Words.say("option.among", value, "point, comma"));
+        default ->
+            throw new TypeConversionException(
+                Words.say("option.among", value, String.join(", ", List.of("point", "comma"))));
       };
     }
   }

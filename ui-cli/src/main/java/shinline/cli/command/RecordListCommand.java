@@ -59,10 +59,7 @@ final class RecordListCommand implements Callable<Integer> {
                   context
                       .out()
                       .println(
-                          Words.say(
-                              "record.athlete",
-                              name.written(),
-                              view.linesOf(name).size())));
+                          Words.say("record.athlete", name.written(), view.linesOf(name).size())));
       if (view.athletes().isEmpty()) {
         context.out().println(Words.say("record.empty", store.folder().path()));
       }

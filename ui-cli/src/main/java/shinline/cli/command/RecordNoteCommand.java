@@ -76,8 +76,7 @@ abstract class RecordNoteCommand implements Callable<Integer> {
   }
 
   private void refuseForMinors(RecordStore store, LocalDate day) {
-    OptionalInt born =
-        new RecordView(store.read()).of(athlete).history().profile().birthYear();
+    OptionalInt born = new RecordView(store.read()).of(athlete).history().profile().birthYear();
     if (born.isPresent() && day.getYear() - born.getAsInt() < ADULT_YEARS) {
       throw CoachException.usage(
           Words.say("record.release.minor", athlete.written(), String.valueOf(born.getAsInt())));

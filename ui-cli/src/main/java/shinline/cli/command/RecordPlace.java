@@ -19,7 +19,10 @@ final class RecordPlace {
   /** Fewer letters of an id are too easily another line's. */
   private static final int SHORTEST_ID = 4;
 
-  @Option(names = "--record", paramLabel = "FOLDER", descriptionKey = "shinline.shared.record-folder")
+  @Option(
+      names = "--record",
+      paramLabel = "FOLDER",
+      descriptionKey = "shinline.shared.record-folder")
   private @Nullable Path folder;
 
   RecordStore store(Clock clock) {

@@ -61,12 +61,10 @@ final class RecordRemoveCommand implements Callable<Integer> {
       int gone = store.remove(athlete);
       context
           .out()
-          .println(
-              Words.say("record.removed", athlete.written(), gone, files.deleted().size()));
+          .println(Words.say("record.removed", athlete.written(), gone, files.deleted().size()));
       files.left().forEach(f -> context.complain(Words.say("record.remove.left", f)));
     } catch (IOException e) {
-      throw CoachException.usage(
-          Words.say("record.remove.failed", String.valueOf(e.getMessage())));
+      throw CoachException.usage(Words.say("record.remove.failed", String.valueOf(e.getMessage())));
     }
     context.out().flush();
     return ExitCode.MEASURED.number();

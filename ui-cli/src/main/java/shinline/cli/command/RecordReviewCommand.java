@@ -69,8 +69,7 @@ final class RecordReviewCommand implements Callable<Integer> {
     if (!set.kind().equals(Entry.SET)) {
       throw CoachException.usage(Words.say("record.review.no-set", set.id()));
     }
-    String added =
-        store.append(RecordWriting.review(set, flag, Optional.ofNullable(rep), !stands));
+    String added = store.append(RecordWriting.review(set, flag, Optional.ofNullable(rep), !stands));
     context.out().println(Words.say("record.added", added));
     context.out().flush();
     return ExitCode.MEASURED.number();

@@ -17,10 +17,18 @@ import shinline.metrics.training.SetSource;
 
 /** The fields of a set as options; those not given are empty. */
 final class SetOptions {
-  @Option(names = "--date", paramLabel = "DATE", descriptionKey = "shinline.set.date", converter = DateConverter.class)
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      descriptionKey = "shinline.set.date",
+      converter = DateConverter.class)
   @Nullable LocalDate date;
 
-  @Option(names = "--leg", paramLabel = "LEG", descriptionKey = "shinline.set.leg", converter = Leg.class)
+  @Option(
+      names = "--leg",
+      paramLabel = "LEG",
+      descriptionKey = "shinline.set.leg",
+      converter = Leg.class)
   private @Nullable String leg;
 
   @Option(names = "--step", paramLabel = "STEP", descriptionKey = "shinline.set.step")
@@ -29,7 +37,11 @@ final class SetOptions {
   @Option(names = "--set", paramLabel = "LABEL", descriptionKey = "shinline.set.set")
   private @Nullable String label;
 
-  @Option(names = "--purpose", paramLabel = "PURPOSE", descriptionKey = "shinline.set.purpose", converter = PurposeWord.class)
+  @Option(
+      names = "--purpose",
+      paramLabel = "PURPOSE",
+      descriptionKey = "shinline.set.purpose",
+      converter = PurposeWord.class)
   private @Nullable String purpose;
 
   @Option(names = "--asked-sets", paramLabel = "N", descriptionKey = "shinline.set.asked-sets")
@@ -47,22 +59,42 @@ final class SetOptions {
   @Option(names = "--depth", paramLabel = "DEPTH", descriptionKey = "shinline.set.depth")
   private @Nullable String depth;
 
-  @Option(names = "--load", paramLabel = "MASS", descriptionKey = "shinline.set.load", converter = LoadText.class)
+  @Option(
+      names = "--load",
+      paramLabel = "MASS",
+      descriptionKey = "shinline.set.load",
+      converter = LoadText.class)
   private @Nullable String load;
 
-  @Option(names = "--load-kind", paramLabel = "KIND", descriptionKey = "shinline.set.load-kind", converter = KindWord.class)
+  @Option(
+      names = "--load-kind",
+      paramLabel = "KIND",
+      descriptionKey = "shinline.set.load-kind",
+      converter = KindWord.class)
   private @Nullable String kind;
 
-  @Option(names = "--vest", paramLabel = "MASS", descriptionKey = "shinline.set.vest", converter = MassConverter.class)
+  @Option(
+      names = "--vest",
+      paramLabel = "MASS",
+      descriptionKey = "shinline.set.vest",
+      converter = MassConverter.class)
   private @Nullable Mass vest;
 
-  @Option(names = "--pain", paramLabel = "yes|no|not-asked", descriptionKey = "shinline.set.pain", converter = PainWord.class)
+  @Option(
+      names = "--pain",
+      paramLabel = "yes|no|not-asked",
+      descriptionKey = "shinline.set.pain",
+      converter = PainWord.class)
   private @Nullable String pain;
 
   @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "shinline.set.note")
   private @Nullable String note;
 
-  @Option(names = "--source", paramLabel = "SOURCE", descriptionKey = "shinline.set.source", converter = SourceWord.class)
+  @Option(
+      names = "--source",
+      paramLabel = "SOURCE",
+      descriptionKey = "shinline.set.source",
+      converter = SourceWord.class)
   private @Nullable String source;
 
   @Option(names = "--reps", paramLabel = "N", descriptionKey = "shinline.set.reps")
@@ -86,7 +118,10 @@ final class SetOptions {
   @Option(names = "--flag", paramLabel = "KIND=N", descriptionKey = "shinline.set.flag")
   private @Nullable Map<String, Integer> flags;
 
-  @Option(names = "--at-bottom", paramLabel = "MEASURE=MEAN[/PM[/PM]]", descriptionKey = "shinline.set.at-bottom")
+  @Option(
+      names = "--at-bottom",
+      paramLabel = "MEASURE=MEAN[/PM[/PM]]",
+      descriptionKey = "shinline.set.at-bottom")
   private @Nullable Map<String, String> atBottom;
 
   @Option(names = "--lowering-s", paramLabel = "S", descriptionKey = "shinline.set.lowering-s")
@@ -104,7 +139,10 @@ final class SetOptions {
   @Option(names = "--clip-sha256", paramLabel = "HEX", descriptionKey = "shinline.set.clip-sha256")
   private @Nullable String sha256;
 
-  @Option(names = "--measured-by", paramLabel = "VERSION", descriptionKey = "shinline.set.measured-by")
+  @Option(
+      names = "--measured-by",
+      paramLabel = "VERSION",
+      descriptionKey = "shinline.set.measured-by")
   private @Nullable String version;
 
   /** The fields given. */
@@ -154,8 +192,7 @@ final class SetOptions {
 
   private static List<Double> numbers(String measure, String text) {
     try {
-      List<Double> numbers =
-          List.of(text.split("/", -1)).stream().map(Double::valueOf).toList();
+      List<Double> numbers = List.of(text.split("/", -1)).stream().map(Double::valueOf).toList();
       if (numbers.size() <= 3 && numbers.stream().allMatch(Double::isFinite)) {
         return numbers;
       }
@@ -167,8 +204,7 @@ final class SetOptions {
 
   private static String among(String value, List<String> words) {
     if (!words.contains(value)) {
-      throw new TypeConversionException(
-          Words.say("option.among", value, String.join(", ", words)));
+      throw new TypeConversionException(Words.say("option.among", value, String.join(", ", words)));
     }
     return value;
   }

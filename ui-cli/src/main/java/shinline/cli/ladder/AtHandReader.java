@@ -63,8 +63,7 @@ final class AtHandReader {
   private static Optional<List<Mass>> discs(Field field, MassUnit unit) {
     List<Mass> discs = masses(field, unit);
     if (discs.stream().anyMatch(d -> d.value().scale() > BarAndDiscs.DECIMALS)) {
-      return field.wrong(
-          Words.say("ladder-file.discs"), Words.say("ladder-file.discs.do"));
+      return field.wrong(Words.say("ladder-file.discs"), Words.say("ladder-file.discs.do"));
     }
     return discs.isEmpty() ? Optional.empty() : Optional.of(discs);
   }
@@ -86,15 +85,13 @@ final class AtHandReader {
   private static Optional<DumbbellRack> series(Field field, MassUnit unit) {
     List<Field> parts = field.fields(List.of("from", "to", "by")).orElse(List.of());
     Map<String, BigDecimal> given = new HashMap<>();
-    parts.forEach(
-        p -> Numbers.mass(p, unit).ifPresent(m -> given.put(p.name(), m.value())));
+    parts.forEach(p -> Numbers.mass(p, unit).ifPresent(m -> given.put(p.name(), m.value())));
     BigDecimal from = given.get("from");
     BigDecimal to = given.get("to");
     BigDecimal by = given.get("by");
     if (from == null || to == null || by == null) {
       return parts.size() < 3
-          ? field.wrong(
-              Words.say("ladder-file.dumbbells"), Words.say("ladder-file.dumbbells.do", "{from: 2, to: 40, by: 2}"))
+          ? field.wrong(Words.say("ladder-file.dumbbells"), Words.say("ladder-file.dumbbells.do"))
           : Optional.empty();
     }
     List<Mass> sizes = new ArrayList<>();
@@ -103,7 +100,7 @@ final class AtHandReader {
         .forEach(m -> sizes.add(new Mass(m, unit)));
     return sizes.isEmpty()
         ? field.wrong(
-            Words.say("ladder-file.dumbbells.turned"), Words.say("ladder-file.dumbbells.do", "{from: 2, to: 40, by: 2}"))
+            Words.say("ladder-file.dumbbells.turned"), Words.say("ladder-file.dumbbells.do"))
         : Optional.of(new DumbbellRack(sizes));
   }
 }

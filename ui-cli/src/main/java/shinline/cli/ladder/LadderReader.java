@@ -74,13 +74,10 @@ final class LadderReader {
   private void all(Field file) {
     List<Field> fields = file.fields(FIELDS).orElse(List.of());
     // Steps without targets of their own take the file's, wherever those stand.
-    fields.stream()
-        .filter(f -> f.name().equals("targets"))
-        .forEach(f -> targets = Texts.names(f));
+    fields.stream().filter(f -> f.name().equals("targets")).forEach(f -> targets = Texts.names(f));
     fields.forEach(this::one);
     if (fields.stream().noneMatch(f -> f.name().equals("ladder")) && problems.isEmpty()) {
-      file.wrong(
-          Words.say("ladder-file.no-schema"), Words.say("ladder-file.schema.do", SCHEMA));
+      file.wrong(Words.say("ladder-file.no-schema"), Words.say("ladder-file.schema.do", SCHEMA));
     }
   }
 
@@ -90,8 +87,7 @@ final class LadderReader {
       case "unit" -> unit = unit(field);
       case "maximum" -> maximum = maximum(field);
       case "steps" -> steps = steps(field);
-      case "at-hand" ->
-          atHand = AtHandReader.read(field, shipped.map(Ladder::atHand));
+      case "at-hand" -> atHand = AtHandReader.read(field, shipped.map(Ladder::atHand));
       case "rules" -> limits = LimitsReader.read(field, shipped.map(Ladder::limits));
       default -> {} // targets, read before
     }

@@ -39,8 +39,7 @@ final class LimitsReader {
   static Optional<AdviceLimits> read(Field field, Optional<AdviceLimits> shipped) {
     LimitsReader reader = new LimitsReader();
     shipped.ifPresent(reader::takeAll);
-    List<String> known =
-        List.of(DAYS, COUNTS, SHARES).stream().flatMap(List::stream).toList();
+    List<String> known = List.of(DAYS, COUNTS, SHARES).stream().flatMap(List::stream).toList();
     field.fields(known).orElse(List.of()).forEach(reader::one);
     return reader.limits(field);
   }
@@ -78,8 +77,7 @@ final class LimitsReader {
     }
     if (number("half-after-days") < number("less-after-days")
         || number("less-after-days") < number("same-after-days")) {
-      return field.wrong(
-          Words.say("ladder-file.breaks"), Words.say("ladder-file.breaks.do"));
+      return field.wrong(Words.say("ladder-file.breaks"), Words.say("ladder-file.breaks.do"));
     }
     return Optional.of(
         new AdviceLimits(

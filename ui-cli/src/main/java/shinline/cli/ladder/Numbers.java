@@ -32,8 +32,7 @@ final class Numbers {
   /** A whole number of that span. */
   static OptionalInt whole(Field field, int least, int most) {
     Optional<String> word = field.word().filter(w -> WHOLE.matcher(w).matches());
-    Optional<Integer> found =
-        word.map(Integer::valueOf).filter(n -> n >= least && n <= most);
+    Optional<Integer> found = word.map(Integer::valueOf).filter(n -> n >= least && n <= most);
     if (found.isEmpty()) {
       field.wrong(
           Words.say("ladder-file.whole", field.shown()),

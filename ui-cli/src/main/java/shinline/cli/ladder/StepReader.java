@@ -32,7 +32,6 @@ final class StepReader {
           "three-rep-maximum",
           "leave",
           "notes");
-  private static final String SHARE = "{sets: 4x4, up-to-pct: 110}";
   private static final String BODY_MASS = "body-mass-pct";
   private static final String BOTH_HANDS = "both-hands-pct";
 
@@ -84,8 +83,7 @@ final class StepReader {
   private void require(String name, boolean there, List<Field> fields) {
     // A field that is there but wrong has been told of already.
     if (!there && fields.stream().noneMatch(f -> f.name().equals(name))) {
-      step.wrong(
-          Words.say("ladder-file.lacks", name), Words.say("ladder-file.lacks.do", name));
+      step.wrong(Words.say("ladder-file.lacks", name), Words.say("ladder-file.lacks.do", name));
     }
   }
 
@@ -112,8 +110,7 @@ final class StepReader {
         .or(
             () ->
                 field.wrong(
-                    Words.say("ladder-file.load", field.shown()),
-                    Words.say("ladder-file.load.do")))
+                    Words.say("ladder-file.load", field.shown()), Words.say("ladder-file.load.do")))
         .orElse(LoadKind.NONE);
   }
 
@@ -123,14 +120,12 @@ final class StepReader {
             .anyMatch(f -> List.of("weekly", "start", "three-rep-maximum").contains(f.name()));
     if (kind == LoadKind.NONE) {
       return loading
-          ? step.wrong(
-              Words.say("ladder-file.load.none"), Words.say("ladder-file.load.do"))
+          ? step.wrong(Words.say("ladder-file.load.none"), Words.say("ladder-file.load.do"))
           : Optional.of(new StepLoad.Unloaded());
     } else if (shares.isPresent()) {
       return Optional.of(shares.get());
     }
-    boolean told =
-        fields.stream().anyMatch(f -> f.name().equals("three-rep-maximum"));
+    boolean told = fields.stream().anyMatch(f -> f.name().equals("three-rep-maximum"));
     if (!told) {
       require("weekly", weekly.isPresent(), fields);
       require("start", start.isPresent(), fields);
@@ -156,8 +151,7 @@ final class StepReader {
       }
     }
     if (given < MassUnit.values().length) {
-      return field.wrong(
-          Words.say("ladder-file.units"), Words.say("ladder-file.units.do", "{kg: 2, lb: 5}"));
+      return field.wrong(Words.say("ladder-file.units"), Words.say("ladder-file.units.do"));
     }
     return masses.size() == given ? Optional.of(masses) : Optional.empty();
   }
@@ -165,9 +159,7 @@ final class StepReader {
   private static Optional<StepLoad.FirstLoad> start(Field field) {
     List<Field> parts = field.fields(List.of(BODY_MASS, BOTH_HANDS)).orElse(List.of());
     if (parts.size() != 1) {
-      return field.wrong(
-          Words.say("ladder-file.start"), Words.say(
-              "ladder-file.start.do", "{body-mass-pct: 5}", "{both-hands-pct: 60}"));
+      return field.wrong(Words.say("ladder-file.start"), Words.say("ladder-file.start.do"));
     }
     Field part = parts.get(0);
     return Numbers.percent(part)
@@ -215,7 +207,7 @@ final class StepReader {
 
   private static List<StepLoad.Share> shareList(Field field) {
     List<StepLoad.Share> shares = new ArrayList<>();
-    for (Field item : Texts.list(field, Words.say("ladder-file.shares.do", SHARE))) {
+    for (Field item : Texts.list(field, Words.say("ladder-file.shares.do"))) {
       Optional<Scheme> scheme = Optional.empty();
       Optional<BigDecimal> pct = Optional.empty();
       for (Field part : item.fields(List.of("sets", "up-to-pct")).orElse(List.of())) {
@@ -226,7 +218,7 @@ final class StepReader {
         }
       }
       if (scheme.isEmpty() || pct.isEmpty()) {
-        item.wrong(Words.say("ladder-file.shares"), Words.say("ladder-file.shares.do", SHARE));
+        item.wrong(Words.say("ladder-file.shares"), Words.say("ladder-file.shares.do"));
       } else if (!shares.isEmpty()
           && shares.get(shares.size() - 1).upToPct().compareTo(pct.get()) >= 0) {
         item.wrong(Words.say("ladder-file.shares.order"), Words.say("ladder-file.shares.order.do"));
@@ -244,9 +236,7 @@ final class StepReader {
         case "never" -> Optional.of(new Leaving.Never());
         default ->
             field.wrong(
-                Words.say("ladder-file.leave", field.shown()),
-                Words.say(
-                    "ladder-file.leave.do", "{gate: NAME}", "{weeks: 12}", "{kg: 32, lb: 70}"));
+                Words.say("ladder-file.leave", field.shown()), Words.say("ladder-file.leave.do"));
       };
     }
     List<Field> parts =
@@ -260,9 +250,7 @@ final class StepReader {
           ? Optional.of(new Leaving.WeeksTrained(weeks.getAsInt()))
           : Optional.empty();
     } else if (parts.stream().anyMatch(p -> List.of("gate", "weeks").contains(p.name()))) {
-      return field.wrong(
-          Words.say("ladder-file.leave.one"), Words.say(
-                    "ladder-file.leave.do", "{gate: NAME}", "{weeks: 12}", "{kg: 32, lb: 70}"));
+      return field.wrong(Words.say("ladder-file.leave.one"), Words.say("ladder-file.leave.do"));
     }
     Optional<BigDecimal> bodyMass =
         parts.stream()

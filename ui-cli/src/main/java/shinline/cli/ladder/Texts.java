@@ -29,7 +29,9 @@ final class Texts {
   }
 
   static List<String> names(Field field) {
-    return list(field, Words.say("ladder-file.names")).stream().flatMap(f -> name(f).stream()).toList();
+    return list(field, Words.say("ladder-file.names")).stream()
+        .flatMap(f -> name(f).stream())
+        .toList();
   }
 
   /** A sentence. */

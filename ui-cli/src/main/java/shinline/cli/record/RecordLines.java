@@ -59,8 +59,7 @@ public record RecordLines(List<RecordLine> lines, List<LineProblem> problems) {
     }
     Integer first = ids.putIfAbsent(line.id(), line.number());
     if (first != null) {
-      problems.add(
-          new LineProblem(line.number(), Words.say("record.id-twice", line.id(), first)));
+      problems.add(new LineProblem(line.number(), Words.say("record.id-twice", line.id(), first)));
       return Optional.empty();
     }
     return Optional.of(line);

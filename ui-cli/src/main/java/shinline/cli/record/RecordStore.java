@@ -14,7 +14,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -201,11 +200,10 @@ public final class RecordStore {
     try {
       Files.createDirectories(folder.path());
       try (FileChannel channel =
-              FileChannel.open(
-                  folder.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+              FileChannel.open(folder.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
           FileLock lock = channel.lock()) {
         if (!lock.isValid()) {
-          throw new IOException("lock lost");
+          throw new IllegalStateException("lock lost");
         }
         return work.apply(read());
       }

@@ -18,13 +18,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shinline.cli.words.Words;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.load.Mass;
 import shinline.metrics.load.MassUnit;
-import shinline.metrics.fault.FlagKind;
 import shinline.metrics.training.AthleteProfile;
 import shinline.metrics.training.Dismissals;
 import shinline.metrics.training.Mark;
-import shinline.metrics.training.Pain;
 import shinline.metrics.training.Place;
 import shinline.metrics.training.RecordedSet;
 import shinline.metrics.training.SetEntry;
@@ -58,9 +57,7 @@ public final class RecordView {
 
   /** Those of one athlete. */
   public List<RecordLine> linesOf(AthleteName athlete) {
-    return lines.stream()
-        .filter(l -> l.athlete().filter(athlete::sameAs).isPresent())
-        .toList();
+    return lines.stream().filter(l -> l.athlete().filter(athlete::sameAs).isPresent()).toList();
   }
 
   /** Names on record, each as first written, in the order of their key. */
@@ -160,8 +157,7 @@ public final class RecordView {
           case Entry.OVERRULE -> overrule(line);
           case Entry.REVIEW -> {} // taken in with its set
           default ->
-              problems.add(
-                  new LineProblem(line.number(), Words.say("record.kind", line.kind())));
+              problems.add(new LineProblem(line.number(), Words.say("record.kind", line.kind())));
         }
       } catch (LineFields.Wrong wrong) {
         problems.add(
@@ -176,8 +172,7 @@ public final class RecordView {
         mark(line, new Mark.PainFelt());
       }
       SetEntry entry = SetLineReader.read(line);
-      Dismissals dismissed =
-          dismissals.getOrDefault(line.id(), new Dismissals(Set.of()));
+      Dismissals dismissed = dismissals.getOrDefault(line.id(), new Dismissals(Set.of()));
       sets.add(
           new RecordedSet(
               line.id(),

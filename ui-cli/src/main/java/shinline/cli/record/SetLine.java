@@ -6,16 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import shinline.metrics.load.TrainingLoad;
+import shinline.metrics.track.Side;
 import shinline.metrics.training.Asked;
 import shinline.metrics.training.Pain;
 import shinline.metrics.training.SetCounts;
 import shinline.metrics.training.SetEntry;
 import shinline.metrics.training.SetSource;
-import shinline.metrics.track.Side;
 
 /**
- * A set to be written: the one way in, for sets counted by eye and for measured clips. docs/record.md
- * tells which field of a result goes where.
+ * A set to be written: the one way in, for sets counted by eye and for measured clips.
+ * docs/record.md tells which field of a result goes where.
  *
  * @param label of the set in the session
  */

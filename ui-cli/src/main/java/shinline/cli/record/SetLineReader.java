@@ -90,8 +90,7 @@ final class SetLineReader {
     Optional<Integer> near = result.count("near");
     Optional<Integer> miss = result.count("miss");
     return hit.isPresent() || near.isPresent() || miss.isPresent()
-        ? Optional.of(
-            new SetCounts.Verdicts(hit.orElse(0), near.orElse(0), miss.orElse(0)))
+        ? Optional.of(new SetCounts.Verdicts(hit.orElse(0), near.orElse(0), miss.orElse(0)))
         : Optional.empty();
   }
 

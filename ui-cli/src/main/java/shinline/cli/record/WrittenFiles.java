@@ -57,7 +57,8 @@ public final class WrittenFiles {
     List<ObjectNode> own = new ArrayList<>();
     for (String row : rows()) {
       Optional<ObjectNode> line = Json.parse(row);
-      if (line.flatMap(l -> Json.text(l, "athlete")).map(AthleteName::new)
+      if (line.flatMap(l -> Json.text(l, "athlete"))
+          .map(AthleteName::new)
           .filter(athlete::sameAs)
           .isPresent()) {
         own.add(line.get());

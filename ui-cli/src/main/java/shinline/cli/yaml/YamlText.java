@@ -21,12 +21,10 @@ public final class YamlText {
   /** The text of a file; empty, with a problem noted, when it cannot be had. */
   public static Optional<String> read(Path file, Problems problems) {
     if (Files.isDirectory(file)) {
-      return refused(
-          problems, Words.say("yaml.folder"), Words.say("yaml.folder.do"));
+      return refused(problems, Words.say("yaml.folder"), Words.say("yaml.folder.do"));
     }
     if (!Files.isRegularFile(file)) {
-      return refused(
-          problems, Words.say("yaml.missing"), Words.say("yaml.missing.do"));
+      return refused(problems, Words.say("yaml.missing"), Words.say("yaml.missing.do"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MAX_BYTES + 1);
@@ -41,11 +39,9 @@ public final class YamlText {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return Optional.of(text);
     } catch (CharacterCodingException notText) {
-      return refused(
-          problems, Words.say("yaml.no-text"), Words.say("yaml.no-text.do"));
+      return refused(problems, Words.say("yaml.no-text"), Words.say("yaml.no-text.do"));
     } catch (IOException unreadable) {
-      return refused(
-          problems, Words.say("yaml.closed"), Words.say("yaml.closed.do"));
+      return refused(problems, Words.say("yaml.closed"), Words.say("yaml.closed.do"));
     }
   }
 

@@ -47,8 +47,7 @@ class AdviseCommandTest {
         List.of(
             set("a", "Mira Voss", "2026-03-02", "left"),
             set("b", " mira  VOSS ", "2026-03-02", "right"));
-    assertThat(advise(record, "2026-03-04", "").path("decision").asText())
-        .isEqualTo("next-target");
+    assertThat(advise(record, "2026-03-04", "").path("decision").asText()).isEqualTo("next-target");
   }
 
   /** The correction marks pain, its own correction takes it back. */
@@ -60,8 +59,7 @@ class AdviseCommandTest {
     record.add(correction("c", "a", "\"pain\":true"));
     assertThat(advise(record, "2026-03-04", "").path("decision").asText()).isEqualTo("stop");
     record.add(correction("d", "c", "\"pain\":false"));
-    assertThat(advise(record, "2026-03-04", "").path("decision").asText())
-        .isEqualTo("next-target");
+    assertThat(advise(record, "2026-03-04", "").path("decision").asText()).isEqualTo("next-target");
     record.add(correction("e", "a", "\"pain\":null"));
     JsonNode advice = advise(record, "2026-03-04", "");
     assertThat(advice.path("decision").asText()).isEqualTo("next-target");
@@ -95,8 +93,7 @@ class AdviseCommandTest {
         "{\"schema\":\"shinline-record/1\",\"id\":\"r\",\"recordedAt\":\"2026-03-03T09:00:00Z\","
             + "\"kind\":\"review\",\"athlete\":\"Mira Voss\",\"of\":\"a\",\"flag\":\"heel-rise\","
             + "\"rep\":3,\"dismissed\":true}");
-    assertThat(advise(record, "2026-03-04", "").path("decision").asText())
-        .isEqualTo("next-target");
+    assertThat(advise(record, "2026-03-04", "").path("decision").asText()).isEqualTo("next-target");
   }
 
   /** A torn last line, one id twice, and a line that lacks its reps: said, and the rest counts. */
@@ -125,8 +122,17 @@ class AdviseCommandTest {
             set("b", "Mira Voss", "2026-03-02", "right")));
     assertThat(
             shell.run(
-                "record", "overrule", "Mira Voss", "--record", folder.toString(), "--date",
-                "2026-03-03", "--reason", "race on Saturday", "--instead", "two sets of 5"))
+                "record",
+                "overrule",
+                "Mira Voss",
+                "--record",
+                folder.toString(),
+                "--date",
+                "2026-03-03",
+                "--reason",
+                "race on Saturday",
+                "--instead",
+                "two sets of 5"))
         .isZero();
     JsonNode advice = run("2026-03-04", "");
     assertThat(advice.path("decision").asText()).isEqualTo("next-target");
@@ -169,7 +175,13 @@ class AdviseCommandTest {
     List<String> args =
         new ArrayList<>(
             List.of(
-                "advise", "Mira Voss", "--record", folder.toString(), "--as-of", asOf, "--json",
+                "advise",
+                "Mira Voss",
+                "--record",
+                folder.toString(),
+                "--as-of",
+                asOf,
+                "--json",
                 json.toString()));
     if (!ladder.isEmpty()) {
       args.add("--ladder");

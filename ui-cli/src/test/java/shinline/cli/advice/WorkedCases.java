@@ -95,8 +95,7 @@ final class WorkedCases {
 
   private static void set(Case into, List<String> words) {
     String[] asked = words.get(4).split("x");
-    String pain =
-        words.contains("pain") ? "true" : words.contains("no-pain") ? "false" : "null";
+    String pain = words.contains("pain") ? "true" : words.contains("no-pain") ? "false" : "null";
     String purpose =
         words.stream().filter(w -> w.startsWith("purpose=")).findFirst().orElse("purpose=work");
     List<String> legs =
@@ -117,8 +116,10 @@ final class WorkedCases {
                         asked[0].equals("?") ? "" : "\"sets\":" + asked[0] + ",",
                         asked[1],
                         words.get(3))
-                + ",\"load\":" + load(words.get(5))
-                + ",\"pain\":" + pain
+                + ",\"load\":"
+                + load(words.get(5))
+                + ",\"pain\":"
+                + pain
                 + ",\"result\":{\"reps\":%s,\"cleanReps\":%s,\"unclear\":%s}"
                     .formatted(result[1], result[0], result.length > 2 ? result[2] : "0"));
       }

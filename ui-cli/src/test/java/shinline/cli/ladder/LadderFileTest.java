@@ -33,8 +33,7 @@ class LadderFileTest {
             "short-range");
     assertThat(ladder.atHand().of(LoadKind.EACH_HAND, MassUnit.LB).atMost(kg("500")))
         .contains(Mass.of("90", MassUnit.LB));
-    assertThat(ladder.atHand().of(LoadKind.GUIDED_BAR, MassUnit.KG).lightest())
-        .isEqualTo(kg("20"));
+    assertThat(ladder.atHand().of(LoadKind.GUIDED_BAR, MassUnit.KG).lightest()).isEqualTo(kg("20"));
     assertThat(LadderFile.shippedText()).contains("common practice");
   }
 
@@ -43,8 +42,7 @@ class LadderFileTest {
     Ladder ladder =
         LadderFile.parse("ladder: shinline-ladder/1\nat-hand: {kg: {guided-bar: 15}}\n")
             .fold(LadderFile.Read::ladder, r -> LadderFile.shipped());
-    assertThat(ladder.atHand().of(LoadKind.GUIDED_BAR, MassUnit.KG).lightest())
-        .isEqualTo(kg("15"));
+    assertThat(ladder.atHand().of(LoadKind.GUIDED_BAR, MassUnit.KG).lightest()).isEqualTo(kg("15"));
     assertThat(ladder.steps()).isEqualTo(LadderFile.shipped().steps());
     assertThat(ladder.limits()).isEqualTo(LadderFile.shipped().limits());
   }
@@ -80,9 +78,7 @@ class LadderFileTest {
   void wrongPlacesAreNamed(String line, String place, String whatToDo) {
     String problem =
         LadderFile.parse("ladder: shinline-ladder/1\n" + line + "\n")
-            .fold(
-                read -> "",
-                refused -> refused.problems().get(0).text("mine.yaml"));
+            .fold(read -> "", refused -> refused.problems().get(0).text("mine.yaml"));
     assertThat(problem).contains(place, whatToDo);
   }
 

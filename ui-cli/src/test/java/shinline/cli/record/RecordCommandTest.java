@@ -49,9 +49,22 @@ class RecordCommandTest {
     List<String> words =
         new ArrayList<>(
             List.of(
-                "add", athlete, "--date", "2026-03-02", "--leg", "left", "--step",
-                "bench-dumbbells", "--asked-reps", "8", "--target", "upright", "--reps", "8",
-                "--clean", "7"));
+                "add",
+                athlete,
+                "--date",
+                "2026-03-02",
+                "--leg",
+                "left",
+                "--step",
+                "bench-dumbbells",
+                "--asked-reps",
+                "8",
+                "--target",
+                "upright",
+                "--reps",
+                "8",
+                "--clean",
+                "7"));
     words.addAll(Arrays.asList(more));
     assertThat(record(words.toArray(String[]::new))).as(shell.err()).isZero();
     return last().path("id").asText();
@@ -86,8 +99,19 @@ class RecordCommandTest {
     String set = add("Mira Voss");
     assertThat(
             record(
-                "athlete", "Mira Voss", "--birth-year", "2001", "--mass", "160lb", "--height",
-                "5ft10in", "--consent", "yes", "--start-step", "bench-supported", "--note",
+                "athlete",
+                "Mira Voss",
+                "--birth-year",
+                "2001",
+                "--mass",
+                "160lb",
+                "--height",
+                "5ft10in",
+                "--consent",
+                "yes",
+                "--start-step",
+                "bench-supported",
+                "--note",
                 "says \"fine\""))
         .isZero();
     assertThat(last().path("massKg").decimalValue()).isEqualByComparingTo("72.5747792");

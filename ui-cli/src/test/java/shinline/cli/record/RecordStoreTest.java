@@ -61,7 +61,8 @@ class RecordStoreTest {
   @Test
   void unknownFieldsAreKeptAndALaterFormatIsLeftAlone() throws IOException {
     Path file = folder.resolve("record.jsonl");
-    String newer = "{\"schema\":\"shinline-record/9\",\"id\":\"x\",\"kind\":\"set\",\"athlete\":\"M\"}";
+    String newer =
+        "{\"schema\":\"shinline-record/9\",\"id\":\"x\",\"kind\":\"set\",\"athlete\":\"M\"}";
     Files.writeString(
         file,
         "{\"schema\":\"shinline-record/1\",\"id\":\"a\",\"kind\":\"athlete\",\"athlete\":\"M\","
