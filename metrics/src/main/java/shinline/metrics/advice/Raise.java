@@ -2,6 +2,7 @@ package shinline.metrics.advice;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,9 +83,20 @@ record Raise(Situation now, TrainingLoad load) {
                     .earliest(day));
   }
 
-  /** The last session at this step and target with more load than the one before it. */
+  /**
+   * The last session in this step with more load than the one before it at the same target. Targets
+   * are not compared with each other: each has its own load.
+   */
   private Optional<Session> lastRaise() {
-    List<Session> sessions = now.sessions();
+    return now.history().workSets().stream()
+        .filter(s -> s.entry().step().equals(now.step().id()))
+        .map(s -> s.entry().asked().target())
+        .distinct()
+        .flatMap(target -> lastRaise(now.sessionsAt(target)).stream())
+        .max(Comparator.comparing(Session::date));
+  }
+
+  private static Optional<Session> lastRaise(List<Session> sessions) {
     for (int i = sessions.size() - 1; i > 0; i--) {
       Optional<TrainingLoad> before = sessions.get(i - 1).load();
       Optional<TrainingLoad> after = sessions.get(i).load();

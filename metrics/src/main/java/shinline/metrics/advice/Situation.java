@@ -35,6 +35,11 @@ record Situation(
     return step.targets().indexOf(target());
   }
 
+  /** The sessions at another target of the step in force. */
+  List<Session> sessionsAt(String target) {
+    return Session.of(history.workSets(), step, target, ladder.limits().sets());
+  }
+
   Session session() {
     return sessions.get(sessions.size() - 1);
   }
