@@ -8,6 +8,8 @@ import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.geometry.Angle;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.DriveReading;
@@ -29,6 +31,7 @@ import shinline.metrics.target.Target;
 import shinline.metrics.target.TempoTarget;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
+import shinline.metrics.view.Attitude;
 
 /** Made-up results with known numbers. */
 public final class Sets {
@@ -85,9 +88,13 @@ public final class Sets {
             Side.LEFT,
             false,
             SetUp.RearFoot.BENCH,
-            -1.26,
-            SetUp.RollSource.BACKGROUND,
-            Optional.of(4.0),
+            new SetUp.Camera(
+                -1.26,
+                Attitude.Source.BACKGROUND,
+                2.5,
+                Attitude.Source.BACKGROUND,
+                Optional.of(4.0),
+                ViewGeometry.ofRoll(Angle.ofDegrees(-1.26))),
             Optional.of(0.4567891),
             SetUp.ScaleSource.HEIGHT,
             SetUp.CameraHold.STILL,

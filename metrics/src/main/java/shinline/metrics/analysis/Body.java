@@ -9,6 +9,7 @@ import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.scale.BodyScale;
@@ -19,6 +20,8 @@ import shinline.metrics.track.RobustStatistics;
 /**
  * The athlete over the clip after correction, upright, with what stays the same: the planted front
  * foot, the size.
+ *
+ * @param lookDown how steeply the camera looks down on the feet, times the usual
  */
 record Body(
     CleanTrack track,
@@ -26,9 +29,15 @@ record Body(
     Point toe,
     Point heel,
     Kinematics kinematics,
+    double lookDown,
     Calibration calibration) {
 
-  static Optional<Body> of(CleanTrack corrected, Calibration calibration) {
+  private static final double STEEPEST = 3;
+
+  /**
+   * @param view what the picture made of the side plane
+   */
+  static Optional<Body> of(CleanTrack corrected, ViewGeometry view, Calibration calibration) {
     Optional<BodyScale> scale = BodyScale.of(corrected, calibration);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
     Optional<Point> heel = planted(corrected.path(BodyPoint.FRONT_HEEL));
@@ -42,7 +51,13 @@ record Body(
             toe.get(),
             heel.get(),
             Kinematics.of(corrected, toe.get()),
+            lookDown(view.lookDown(toe.get()), calibration),
             calibration));
+  }
+
+  private static double lookDown(double tangent, Calibration calibration) {
+    double times = tangent / calibration.value(CalibrationKey.BODY_LOOK_DOWN);
+    return Math.max(0, Math.min(STEEPEST, times));
   }
 
   /** Where a point of the planted foot rests: the middle over the clip, which lifts do not move. */
@@ -98,9 +113,7 @@ record Body(
    * if not very exactly; on a bench it tells nothing, and the usual stance is taken.
    */
   private double rearLift() {
-    double usual =
-        calibration.value(CalibrationKey.BODY_REAR_KNEE_LIFT)
-            * (track.source().frontLegNearCamera() ? 1 : -1);
+    double usual = usualLift() * (track.source().frontLegNearCamera() ? 1 : -1);
     OptionalDouble rise = rearToeRise();
     if (rise.isEmpty() || rise.getAsDouble() > calibration.value(CalibrationKey.BODY_BENCH_RISE)) {
       return usual;
@@ -111,6 +124,13 @@ record Body(
     return usual + calibration.value(CalibrationKey.BODY_TRUST_IN_TOE) * (seen - usual);
   }
 
+  /** What stands farther away and below the lens shows higher, the more so from above. */
+  private double usualLift() {
+    double byNearness = calibration.value(CalibrationKey.BODY_LIFT_BY_NEARNESS);
+    return calibration.value(CalibrationKey.BODY_REAR_KNEE_LIFT)
+        * (1 + byNearness * (lookDown - 1));
+  }
+
   /**
    * Standard deviation that a doubt about which leg is the near one adds to the rear knee's height,
    * pixels: taken for the far one it is put lower by as much as it is put higher for the near one.
@@ -119,10 +139,7 @@ record Body(
     double sure = track.source().sideAgreement();
     return track.source().sideIsClear()
         ? 0
-        : 2
-            * calibration.value(CalibrationKey.BODY_REAR_KNEE_LIFT)
-            * Math.sqrt(sure * (1 - sure))
-            * scale.staturePx();
+        : 2 * usualLift() * Math.sqrt(sure * (1 - sure)) * scale.staturePx();
   }
 
   /** The rear toe above the front one, share of stature; the middle over the clip. */
@@ -148,7 +165,8 @@ record Body(
   OptionalDouble benchRise() {
     double rise = rearToeRise().orElse(0);
     double depth =
-        calibration.value(CalibrationKey.BODY_BENCH_DEPTH)
+        lookDown
+            * calibration.value(CalibrationKey.BODY_BENCH_DEPTH)
             * (track.source().frontLegNearCamera() ? 1 : -1);
     return rise > calibration.value(CalibrationKey.BODY_BENCH_RISE)
         ? OptionalDouble.of((rise - depth) * scale.staturePx())

@@ -4,20 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.view.RoomSight;
 
 /**
  * What the clip tells beside the track.
  *
  * @param hold how the camera was held; the track is steadied already when it moved
- * @param roll turn of the camera found from the background's straight lines
+ * @param room what the background's straight lines tell of the camera
  * @param disc a disc of known size seen beside the athlete
  * @param outlines the trunk's outline in some frames, in standing and at the bottoms
  */
 public record ClipObservations(
-    CameraHold hold,
-    Optional<BackgroundRoll> roll,
-    Optional<Disc> disc,
-    List<TrunkOutline> outlines) {
+    CameraHold hold, Optional<RoomSight> room, Optional<Disc> disc, List<TrunkOutline> outlines) {
   public ClipObservations {
     outlines = List.copyOf(outlines);
   }
@@ -29,30 +27,24 @@ public record ClipObservations(
    */
   public record Disc(double diameterM, double diameterPx, double share) {}
 
-  /**
-   * @param rollDeg as {@link SetRequest.Overrides#rollDeg()}
-   * @param plusMinusDeg half width of its 95 % interval
-   */
-  public record BackgroundRoll(double rollDeg, double plusMinusDeg) {}
-
   /** A camera that stood still before a room that tells nothing. */
   public static ClipObservations none() {
     return new ClipObservations(CameraHold.STILL, Optional.empty(), Optional.empty(), List.of());
   }
 
   public ClipObservations withHold(CameraHold cameraHold) {
-    return new ClipObservations(cameraHold, roll, disc, outlines);
+    return new ClipObservations(cameraHold, room, disc, outlines);
   }
 
-  public ClipObservations withRoll(Optional<BackgroundRoll> seen) {
+  public ClipObservations withRoom(Optional<RoomSight> seen) {
     return new ClipObservations(hold, seen, disc, outlines);
   }
 
   public ClipObservations withDisc(Optional<Disc> seen) {
-    return new ClipObservations(hold, roll, seen, outlines);
+    return new ClipObservations(hold, room, seen, outlines);
   }
 
   public ClipObservations withOutlines(List<TrunkOutline> seen) {
-    return new ClipObservations(hold, roll, disc, seen);
+    return new ClipObservations(hold, room, disc, seen);
   }
 }

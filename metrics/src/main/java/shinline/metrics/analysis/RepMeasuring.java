@@ -33,19 +33,24 @@ final class RepMeasuring {
   private final Scale scale;
   private final Calibration calibration;
   private final IntervalModel intervals;
-  private final double rollSigmaDeg;
+  private final AttitudeDoubt attitude;
   private final CameraSway sway;
   private final double yawDeg;
   private final double frameS;
   private final Series rearKnee;
 
   RepMeasuring(
-      Body body, Scale scale, double rollSigmaDeg, CameraSway sway, double yawDeg, double frameS) {
+      Body body,
+      Scale scale,
+      AttitudeDoubt attitude,
+      CameraSway sway,
+      double yawDeg,
+      double frameS) {
     this.body = body;
     this.scale = scale;
     calibration = body.calibration();
     intervals = new IntervalModel(calibration, scale.share());
-    this.rollSigmaDeg = Math.hypot(rollSigmaDeg, sway.rollDeg());
+    this.attitude = attitude;
     this.sway = sway;
     this.yawDeg = yawDeg;
     this.frameS = frameS;
@@ -129,7 +134,7 @@ final class RepMeasuring {
       return Reading.missing(UNSEEN);
     }
     double jitterDeg = Math.toDegrees(Math.sqrt(2) * settled(window, points) / segmentPx());
-    return reading(measure, value.getAsDouble(), jitterDeg, window, points);
+    return reading(measure, value.getAsDouble(), 1, jitterDeg, window, points);
   }
 
   private Reading length(
@@ -150,7 +155,7 @@ final class RepMeasuring {
     double perPx = cm.get() * plane;
     double moved = Math.hypot(settled(window, a, b), sway.px());
     double jitter = Math.hypot(moved, unsurePx) * perPx;
-    return reading(measure, px.getAsDouble() * perPx, jitter, window, a, b);
+    return reading(measure, px.getAsDouble() * perPx, perPx, jitter, window, a, b);
   }
 
   private Reading share(
@@ -161,13 +166,19 @@ final class RepMeasuring {
     return reading(
         measure,
         100 * px.getAsDouble() / whole,
+        1,
         100 * Math.hypot(settled(window, points), sway.px()) / whole,
         window,
         points);
   }
 
   private Reading reading(
-      Measure measure, double value, double jitter, BottomWindow window, BodyPoint... points) {
+      Measure measure,
+      double value,
+      double unit,
+      double jitter,
+      BottomWindow window,
+      BodyPoint... points) {
     double doubt = 1;
     for (BodyPoint point : points) {
       double sure = window.bottomMedian(body.track().path(point).confidence()).orElse(0);
@@ -175,7 +186,13 @@ final class RepMeasuring {
     }
     return Reading.of(
         value,
-        intervals.plusMinus(measure, value, rollSigmaDeg, jitter, Math.max(0, doubt), yawDeg));
+        intervals.plusMinus(
+            measure,
+            value,
+            unit * attitude.sigma(measure, window),
+            jitter,
+            Math.max(0, doubt),
+            yawDeg));
   }
 
   /** Share of the looks around the bottom that saw the point; the others were bridged. */

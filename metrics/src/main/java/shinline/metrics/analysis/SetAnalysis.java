@@ -22,6 +22,7 @@ import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawTrack;
+import shinline.metrics.view.Attitude;
 import shinline.metrics.view.SideView;
 
 /** The whole way from a raw track to a measured and judged set. */
@@ -48,7 +49,6 @@ public final class SetAnalysis {
 
   /** What the correction would be given; empty when the legs cannot be told apart. */
   public Optional<Landmarks> landmarks(RawTrack raw, SetRequest request, ClipObservations seen) {
-    double yawDeg = SideView.yawDeg(raw, calibration);
     return raw.poses().size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)
         ? Optional.empty()
         : new LegIdentity(calibration)
@@ -57,14 +57,21 @@ public final class SetAnalysis {
                 resolved ->
                     Optional.of(
                         landmarks(
-                            resolved.track(), Vertical.of(request, seen, calibration), yawDeg)),
+                            resolved.track(), attitude(raw, resolved.track(), request, seen))),
                 unresolved -> Optional.empty());
   }
 
-  private Landmarks landmarks(LegTrack legs, Vertical vertical, double yawDeg) {
+  private Attitude attitude(
+      RawTrack raw, LegTrack legs, SetRequest request, ClipObservations seen) {
+    Attitude.Evidence evidence =
+        new Attitude.Evidence(
+            request.overrides().rollDeg(), request.overrides().pitchDeg(), seen.room());
+    return Attitude.of(evidence, raw, legs, calibration);
+  }
+
+  private Landmarks landmarks(LegTrack legs, Attitude attitude) {
     return new Landmarks(
-        new TrackCleaning(CleaningParameters.of(calibration)).clean(legs),
-        vertical.view(legs.facing().side(), SideView.toldDeg(yawDeg, calibration)));
+        new TrackCleaning(CleaningParameters.of(calibration)).clean(legs), attitude.view());
   }
 
   /** Measures and judges the set a track shows. */
@@ -117,7 +124,12 @@ public final class SetAnalysis {
     return new LegIdentity(calibration)
         .resolve(raw)
         .fold(
-            resolved -> found(resolved.track(), yawDeg, request, seen),
+            resolved ->
+                found(
+                    resolved.track(),
+                    attitude(raw, resolved.track(), request, seen),
+                    request,
+                    seen),
             unresolved ->
                 not(
                     Kind.LEGS_UNRESOLVED,
@@ -125,14 +137,13 @@ public final class SetAnalysis {
                     "make sure it is a split squat seen from the side, both feet in view"));
   }
 
-  private Found found(LegTrack legs, double yawDeg, SetRequest request, ClipObservations seen) {
-    Vertical vertical = Vertical.of(request, seen, calibration);
-    Landmarks landmarks = landmarks(legs, vertical, yawDeg);
+  private Found found(LegTrack legs, Attitude attitude, SetRequest request, ClipObservations seen) {
+    Landmarks landmarks = landmarks(legs, attitude);
     ViewGeometry view = landmarks.view();
     CleanTrack corrected =
         new JointCentreCorrection(CorrectionTable.of(calibration))
             .correct(landmarks.track().toSagittalPlane(view));
-    Optional<Body> maybe = Body.of(corrected, calibration);
+    Optional<Body> maybe = Body.of(corrected, view, calibration);
     if (maybe.isEmpty()) {
       return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);
     }
@@ -150,7 +161,7 @@ public final class SetAnalysis {
     }
     Scale scale = Scale.of(request.scale(), seen.disc(), body);
     CameraSway sway = CameraSway.of(seen.hold(), body);
-    return new Set(new SetMeasuring(legs, body, scale, vertical, view, sway, request, seen, reps));
+    return new Set(new SetMeasuring(legs, body, scale, attitude, sway, request, seen, reps));
   }
 
   /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */

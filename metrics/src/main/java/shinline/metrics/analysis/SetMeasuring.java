@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.back.BackLine;
@@ -16,10 +17,12 @@ import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
+import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.judgement.SetSentence;
+import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.ShortRange;
 import shinline.metrics.result.Flag;
@@ -32,17 +35,18 @@ import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
+import shinline.metrics.view.Attitude;
 
 /** Puts a set's result together: measures, faults, verdicts, trend, words. */
 final class SetMeasuring {
   private final LegTrack legs;
   private final Body body;
   private final Scale scale;
-  private final Vertical vertical;
+  private final Attitude attitude;
   private final ViewGeometry view;
   private final CameraSway sway;
 
-  /** Off a true side view, degrees; 0 when that cannot be told from one. */
+  /** Off a true side view, degrees, plus when the camera stands ahead. */
   private final double yawDeg;
 
   private final SetRequest request;
@@ -53,8 +57,7 @@ final class SetMeasuring {
       LegTrack legs,
       Body body,
       Scale scale,
-      Vertical vertical,
-      ViewGeometry view,
+      Attitude attitude,
       CameraSway sway,
       SetRequest request,
       ClipObservations seen,
@@ -62,8 +65,8 @@ final class SetMeasuring {
     this.legs = legs;
     this.body = body;
     this.scale = scale;
-    this.vertical = vertical;
-    this.view = view;
+    this.attitude = attitude;
+    view = attitude.view();
     this.sway = sway;
     yawDeg = view.yaw().degrees();
     this.request = request;
@@ -75,7 +78,8 @@ final class SetMeasuring {
     Target target = request.target();
     Calibration calibration = body.calibration();
     RepMeasuring measuring =
-        new RepMeasuring(body, scale, vertical.sigmaDeg(), sway, yawDeg, frameS());
+        new RepMeasuring(
+            body, scale, new AttitudeDoubt(body, attitude, sway.rollDeg()), sway, yawDeg, frameS());
     BackReading back = back();
     List<RepEvidence> evidence = evidence(back);
     List<List<Fault>> faults =
@@ -170,12 +174,13 @@ final class SetMeasuring {
 
   private SetUp setUp(BackReading back) {
     List<String> warnings = new ArrayList<>();
-    if (yawDeg > body.calibration().value(CalibrationKey.SIDE_VIEW_WARNED)) {
+    if (Math.abs(yawDeg) > body.calibration().value(CalibrationKey.SIDE_VIEW_WARNED)) {
       warnings.add(
           "the camera looks about "
-              + Math.round(yawDeg)
+              + Math.round(Math.abs(yawDeg))
               + "° off a true side view: angles and distances are less sure");
     }
+    unsurePitch().ifPresent(warnings::add);
     scale.warning().ifPresent(warnings::add);
     if (sway.noticed()) {
       warnings.add(
@@ -196,23 +201,56 @@ final class SetMeasuring {
         legs.frontLeg(),
         legs.frontLegNearCamera(),
         rearFoot(),
-        vertical.rollDeg(),
-        vertical.source(),
-        yawDeg > 0 ? Optional.of(yawDeg) : Optional.empty(),
+        new SetUp.Camera(
+            attitude.roll().deg(),
+            attitude.rollSource(),
+            attitude.pitch().deg(),
+            attitude.pitchSource(),
+            attitude.yaw().sigmaDeg() <= body.calibration().value(CalibrationKey.SIDE_VIEW_UNSURE)
+                ? Optional.of(yawDeg)
+                : Optional.empty(),
+            view),
         scale.cmPerPx(),
         scale.source(),
         seen.hold(),
         warnings);
   }
 
+  /** What would mend a pitch that makes the shin unsure. */
+  private Optional<String> unsurePitch() {
+    AttitudeDoubt doubt = new AttitudeDoubt(body, attitude, 0);
+    double plusMinus =
+        IntervalModel.NINETY_FIVE
+            * reps.stream()
+                .map(r -> BottomWindow.of(r.times()))
+                .mapToDouble(w -> doubt.sigma(Measure.SHIN, w, Attitude.Doubt.PITCH))
+                .max()
+                .orElse(0);
+    boolean matters = plusMinus >= body.calibration().value(CalibrationKey.CAMERA_SHIN_DOUBT);
+    return attitude.pitchSource() == Attitude.Source.NONE && matters
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "nothing in the picture tells whether the phone looked up or down, which alone makes"
+                    + " the shin unsure by %.1f°: film with the phone level at hip height and the"
+                    + " athlete in the middle, keep a door frame or a rack's uprights in the picture,"
+                    + " or give --pitch",
+                plusMinus))
+        : Optional.empty();
+  }
+
   /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
   private List<TrunkOutline> squareOn() {
-    return yawDeg > 0 ? List.of() : seen.outlines();
+    return oblique() ? List.of() : seen.outlines();
+  }
+
+  private boolean oblique() {
+    return Math.abs(yawDeg) >= body.calibration().value(CalibrationKey.SIDE_VIEW_OBLIQUE);
   }
 
   /** No flag must not pass for a good back where nobody could see it. */
   private Optional<String> unseenBacks(BackReading back) {
-    if (yawDeg > 0) {
+    if (oblique()) {
       return Optional.of(
           "the camera is too far off the side to see the outline of the back: rounding and arching"
               + " are not judged");

@@ -28,9 +28,10 @@ public record SetRequest(Target target, KnownLengths scale, Overrides overrides)
    *
    * @param rollDeg turn of the camera, + when the picture must be turned counter-clockwise to stand
    *     upright
+   * @param pitchDeg how far the camera looks down, minus for up
    */
-  public record Overrides(Optional<Double> rollDeg) {
-    public static final Overrides NONE = new Overrides(Optional.empty());
+  public record Overrides(Optional<Double> rollDeg, Optional<Double> pitchDeg) {
+    public static final Overrides NONE = new Overrides(Optional.empty(), Optional.empty());
   }
 
   /** Measures and faults only, in shares of the body, everything found out from the clip. */
@@ -51,7 +52,11 @@ public record SetRequest(Target target, KnownLengths scale, Overrides overrides)
   }
 
   public SetRequest withRollDeg(double rollDeg) {
-    return new SetRequest(target, scale, new Overrides(Optional.of(rollDeg)));
+    return new SetRequest(target, scale, new Overrides(Optional.of(rollDeg), overrides.pitchDeg()));
+  }
+
+  public SetRequest withPitchDeg(double pitchDeg) {
+    return new SetRequest(target, scale, new Overrides(overrides.rollDeg(), Optional.of(pitchDeg)));
   }
 
   private SetRequest with(KnownLengths lengths) {

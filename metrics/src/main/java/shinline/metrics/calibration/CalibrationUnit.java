@@ -12,9 +12,7 @@ public enum CalibrationUnit {
   TIMES("times"),
   FRAMES("frames"),
   LOOKS("looks"),
-  PER_SECOND("a second"),
-  CENTIMETRES_PER_DEGREE("cm a degree"),
-  PERCENT_PER_DEGREE("% a degree");
+  PER_SECOND("a second");
 
   private final String symbol;
 

@@ -18,10 +18,8 @@ import shinline.metrics.result.Measure;
  */
 public record IntervalModel(Calibration calibration, double scaleShare) {
 
-  private static final double NINETY_FIVE = 1.96;
-
-  /** Farther off no view is measured. */
-  private static final double STEEPEST_YAW_DEG = 60;
+  /** A half width of 95 % in standard deviations. */
+  public static final double NINETY_FIVE = 1.96;
 
   /** What the model and the offsets get wrong from athlete to athlete. */
   public static CalibrationKey body(Measure measure) {
@@ -59,7 +57,8 @@ public record IntervalModel(Calibration calibration, double scaleShare) {
   }
 
   /**
-   * @param rollDeg standard deviation of the vertical, degrees; for measures against the vertical
+   * @param attitudeSigma standard deviation of the value from what is not known of the camera's
+   *     attitude, in its own unit
    * @param jitter standard deviation of the value from the points' jitter, in its own unit
    * @param confidence lowest model confidence of the points used, 0…1
    * @param yawDeg how far off the side view the camera is
@@ -67,32 +66,25 @@ public record IntervalModel(Calibration calibration, double scaleShare) {
   public double plusMinus(
       Measure measure,
       double value,
-      double rollDeg,
+      double attitudeSigma,
       double jitter,
       double confidence,
       double yawDeg) {
     double doubt = calibration.value(CalibrationKey.INTERVAL_DOUBT);
     double own = calibration.value(body(measure)) * (1 + doubt * (1 - confidence));
-    // A value is divided by the cosine of the yaw, so an error of the yaw moves it by the tangent.
-    double tangent = Math.tan(Math.toRadians(Math.min(STEEPEST_YAW_DEG, Math.abs(yawDeg))));
-    double yaw =
-        Math.abs(value) * tangent * Math.toRadians(calibration.value(CalibrationKey.INTERVAL_YAW))
-            + calibration.value(oblique(measure)) * Math.sin(Math.toRadians(Math.abs(yawDeg)));
+    double oblique =
+        calibration.value(oblique(measure)) * Math.sin(Math.toRadians(Math.abs(yawDeg)));
     double scale =
         switch (measure) {
           case KNEE_PAST_TOE, REAR_KNEE_HEIGHT, HIP_TRAVEL -> scaleShare * Math.abs(value);
           default -> 0;
         };
-    double roll =
-        switch (measure) {
-          case SHIN, TRUNK_LEAN, THIGH -> rollDeg;
-          case KNEE_PAST_TOE ->
-              rollDeg * calibration.value(CalibrationKey.INTERVAL_KNEE_PAST_TOE_ROLL);
-          case KNEE_PAST_TOE_FOOT ->
-              rollDeg * calibration.value(CalibrationKey.INTERVAL_KNEE_PAST_TOE_FOOT_ROLL);
-          default -> 0;
-        };
     return NINETY_FIVE
-        * Math.sqrt(own * own + yaw * yaw + scale * scale + roll * roll + jitter * jitter);
+        * Math.sqrt(
+            own * own
+                + oblique * oblique
+                + scale * scale
+                + attitudeSigma * attitudeSigma
+                + jitter * jitter);
   }
 }

@@ -2,15 +2,16 @@ package shinline.metrics.result;
 
 import java.util.List;
 import java.util.Optional;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.track.Side;
+import shinline.metrics.view.Attitude;
 
 /**
  * How the set was filmed and what that does to the numbers.
  *
  * @param facing side of the picture the athlete faces
  * @param frontLeg the athlete's own leg that is ahead
- * @param rollDeg turn of the camera about its line of sight, + clockwise picture; 0 when unknown
- * @param yawDeg how far the camera is off a true side view, unsigned; empty when unknown
+ * @param camera how the camera stood to the athlete
  * @param cmPerPx centimetres a pixel at the athlete's plane; empty without a scale
  * @param warnings plain words, most important first
  */
@@ -19,9 +20,7 @@ public record SetUp(
     Side frontLeg,
     boolean frontLegNearCamera,
     RearFoot rearFoot,
-    double rollDeg,
-    RollSource rollSource,
-    Optional<Double> yawDeg,
+    Camera camera,
     Optional<Double> cmPerPx,
     ScaleSource scaleSource,
     CameraHold cameraHold,
@@ -36,12 +35,22 @@ public record SetUp(
     BENCH
   }
 
-  /** Where the vertical comes from. */
-  public enum RollSource {
-    GIVEN,
-    BACKGROUND,
-    NONE
-  }
+  /**
+   * How the camera stood.
+   *
+   * @param rollDeg turn about its line of sight, + clockwise picture; 0 when unknown
+   * @param pitchDeg how far it looked down, minus for up; the likeliest when unknown
+   * @param yawDeg how far off a true side view, + when it stood ahead of the athlete; empty when
+   *     unknown
+   * @param view what the picture makes of the athlete's side plane, x forward
+   */
+  public record Camera(
+      double rollDeg,
+      Attitude.Source rollSource,
+      double pitchDeg,
+      Attitude.Source pitchSource,
+      Optional<Double> yawDeg,
+      ViewGeometry view) {}
 
   /** How the camera was held. */
   public enum CameraHold {

@@ -50,14 +50,6 @@ public record SideView(double spread) {
     return of(track).map(view -> view.yawDeg(calibration)).orElse(0.0);
   }
 
-  /**
-   * The yaw as far as it can be told, degrees; 0 for what may be a true side view, where the model
-   * draws the shoulders nearly over each other.
-   */
-  public static double toldDeg(double yawDeg, Calibration calibration) {
-    return yawDeg < calibration.value(CalibrationKey.SIDE_VIEW_LEAST_TOLD) ? 0 : yawDeg;
-  }
-
   /** Off a true side view, degrees, 0…90; rough: ± 10 degrees. */
   public double yawDeg(Calibration calibration) {
     double shoulders = calibration.value(CalibrationKey.SIDE_VIEW_SHOULDERS);

@@ -39,6 +39,7 @@ import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
 import shinline.metrics.track.Side;
+import shinline.metrics.view.RoomSight;
 
 /** The whole analysis against sets whose every angle and instant is known in closed form. */
 class SyntheticSetTest {
@@ -60,16 +61,27 @@ class SyntheticSetTest {
       SplitSquat.of(
           RepPlan.clean(), RepPlan.clean().bottom(20, 9, 11), RepPlan.clean().tempo(3, 2, 0.9));
 
+  /** A room whose lines say that the camera was level and square to the wall. */
+  private static final ClipObservations LEVEL =
+      ClipObservations.none()
+          .withRoom(
+              Optional.of(
+                  new RoomSight(
+                      0,
+                      0.25,
+                      Optional.of(new RoomSight.Slope(0, 0.01)),
+                      Optional.of(new RoomSight.Slope(0, 0.01)))));
+
   private static SetRequest request(Target target) {
     return SetRequest.of(target).withAthleteHeightM(STATURE_CM / 100);
   }
 
   private static ClipObservations seen(List<TrunkOutline> outlines) {
-    return ClipObservations.none().withOutlines(outlines);
+    return LEVEL.withOutlines(outlines);
   }
 
   private static SetResult measured(RawTrack track) {
-    return measured(track, ClipObservations.none());
+    return measured(track, LEVEL);
   }
 
   private static SetResult measured(RawTrack track, ClipObservations seen) {
@@ -77,7 +89,7 @@ class SyntheticSetTest {
   }
 
   private static SetResult measured(RawTrack track, SetRequest request) {
-    return measured(track, request, ClipObservations.none());
+    return measured(track, request, LEVEL);
   }
 
   private static SetResult measured(RawTrack track, SetRequest request, ClipObservations seen) {
@@ -92,7 +104,7 @@ class SyntheticSetTest {
 
   private static AnalysisOutcome.Kind refused(RawTrack track) {
     return new SetAnalysis(ShippedCalibration.HEAVY)
-        .measure(track, request(Target.none()), ClipObservations.none())
+        .measure(track, request(Target.none()), LEVEL)
         .fold(
             set -> {
               throw new AssertionError("measured " + set.set().reps().size() + " reps");
@@ -315,9 +327,12 @@ class SyntheticSetTest {
     SplitSquat motion = SplitSquat.of(RepPlan.clean(), RepPlan.clean().with(FlagKind.BACK_ROUNDS));
     ClipObservations seen = seen(BackMaker.of(motion, Side.RIGHT));
     SetResult square = measured(TrackMaker.film(motion).track(), seen);
-    SetResult off = measured(TrackMaker.film(motion).shouldersApart(0.1).track(), seen);
+    SetResult off =
+        measured(
+            TrackMaker.film(motion).shouldersApart(0.1).track(),
+            seen.withRoom(Optional.of(RoomSight.ofRoll(0, 0.25))));
     assertThat(kinds(square.reps().get(1))).containsExactly(FlagKind.BACK_ROUNDS);
-    assertThat(off.setUp().yawDeg()).isPresent();
+    assertThat(off.setUp().camera().yawDeg()).isPresent();
     assertThat(kinds(off.reps().get(1))).doesNotContain(FlagKind.BACK_ROUNDS);
     assertThat(off.backs()).isEmpty();
     assertThat(off.setUp().warnings())
@@ -386,7 +401,7 @@ class SyntheticSetTest {
       assertThat(kinds(b)).isEqualTo(kinds(a));
       assertThat(b.startS()).isCloseTo(a.startS(), within(1e-6));
       for (Measure measure : Measure.values()) {
-        // Rounding only: a mirrored coordinate is W − x.
+        // Rounding only: a mirrored coordinate is W − 1 − x.
         assertThat(value(b, measure)).isCloseTo(value(a, measure), within(1e-6));
       }
     }
@@ -471,7 +486,7 @@ class SyntheticSetTest {
   }
 
   private static SetResult held(RawTrack track, CameraHold hold) {
-    return measured(track, ClipObservations.none().withHold(hold));
+    return measured(track, LEVEL.withHold(hold));
   }
 
   private static double plusMinus(Reading reading) {
@@ -518,8 +533,7 @@ class SyntheticSetTest {
     return measured(
         track,
         heightM.map(plain::withAthleteHeightM).orElse(plain),
-        ClipObservations.none()
-            .withDisc(Optional.of(new ClipObservations.Disc(0.45, discPx, share))));
+        LEVEL.withDisc(Optional.of(new ClipObservations.Disc(0.45, discPx, share))));
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -129,6 +131,95 @@ class GeometryTest {
   @Test
   void keypointNoise() {
     assertThat(ViewGeometry.angleSigma(3, 200).degrees()).isCloseTo(1.22, within(0.006));
+  }
+
+  /**
+   * A camera placed in space by its position and where it looks, projecting points of the side
+   * plane one by one: what the view takes for real has the true angles and ratios.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    // yaw, height of the lens above the point looked at, roll, focal length
+    "0, 0, 0, 800",
+    "0, 0.8, 0, 800",
+    "0, 1.1, 3, 1400",
+    "15, 0, 0, 800",
+    "-18, 0.7, -4, 700",
+    "25, -0.5, 5, 900"
+  })
+  void throughALens(double yawDeg, double above, double rollDeg, double focal) {
+    double yaw = Math.toRadians(yawDeg);
+    double roll = Math.toRadians(rollDeg);
+    double distance = 3.6;
+    double[] eye = {distance * Math.sin(yaw), above, -distance * Math.cos(yaw)};
+    double reach = Math.sqrt(eye[0] * eye[0] + eye[1] * eye[1] + eye[2] * eye[2]);
+    double[] axis = {-eye[0] / reach, -eye[1] / reach, -eye[2] / reach};
+    double level = Math.hypot(axis[0], axis[2]);
+    double[] right = {axis[2] / level, 0, -axis[0] / level};
+    double[] up = {
+      axis[1] * right[2] - axis[2] * right[1],
+      axis[2] * right[0] - axis[0] * right[2],
+      axis[0] * right[1] - axis[1] * right[0]
+    };
+    Point centre = new Point(480, 270);
+    List<Point> real =
+        List.of(new Point(-0.5, 0.4), new Point(0.3, -0.6), new Point(0.4, -0.1), new Point(0, 0));
+    ViewGeometry view =
+        new ViewGeometry(
+            Angle.ofDegrees(yawDeg),
+            new Angle(Math.asin(-axis[1])),
+            Angle.ofDegrees(rollDeg),
+            new Lens(centre, focal));
+    List<Point> back = new ArrayList<>();
+    for (Point p : real) {
+      double[] from = {p.x() - eye[0], p.y() - eye[1], -eye[2]};
+      double depth = dot(from, axis);
+      double u = focal * dot(from, right) / depth;
+      double v = focal * dot(from, up) / depth;
+      // Plus makes an upright lean forward.
+      Point seen =
+          centre.plus(
+              u * Math.cos(roll) + v * Math.sin(roll), v * Math.cos(roll) - u * Math.sin(roll));
+      back.add(view.real(seen));
+      assertThat(view.seen(view.real(seen)).distanceTo(seen)).isLessThan(1e-6);
+    }
+    // The plane at the centre's distance comes out at focal length over distance, parallel to it.
+    double scale = focal / reach;
+    for (int i = 0; i < real.size(); i++) {
+      assertThat(back.get(i).x() - centre.x()).isCloseTo(scale * real.get(i).x(), within(1e-6));
+      assertThat(back.get(i).y() - centre.y()).isCloseTo(scale * real.get(i).y(), within(1e-6));
+    }
+  }
+
+  private static double dot(double[] a, double[] b) {
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  }
+
+  /** From far away a lens makes no difference. */
+  @Test
+  void aVeryLongLensIsParallelProjection() {
+    Angle yaw = Angle.ofDegrees(20);
+    Angle pitch = Angle.ofDegrees(12);
+    Angle roll = Angle.ofDegrees(-3);
+    ViewGeometry far = new ViewGeometry(yaw, pitch, roll);
+    ViewGeometry longLens = new ViewGeometry(yaw, pitch, roll, new Lens(new Point(0, 0), 1e9));
+    Point real = new Point(80, -55);
+    assertThat(longLens.seen(real).distanceTo(far.seen(real))).isLessThan(1e-4);
+    assertThat(longLens.real(real).distanceTo(far.real(real))).isLessThan(1e-4);
+  }
+
+  /** At the centre a yaw widens by its cosine and a pitch stretches by its own. */
+  @Test
+  void enlargementAtTheCentre() {
+    ViewGeometry view =
+        new ViewGeometry(
+            Angle.ofDegrees(20),
+            Angle.ofDegrees(15),
+            Angle.ofDegrees(2),
+            new Lens(new Point(480, 270), 800));
+    double cosines = Math.cos(Math.toRadians(20)) * Math.cos(Math.toRadians(15));
+    assertThat(view.enlargement(new Point(480, 270)))
+        .isCloseTo(Math.sqrt(1 / cosines), within(2e-3));
   }
 
   @ParameterizedTest

@@ -25,8 +25,8 @@ class IntervalModelTest {
                   CalibrationKey.INTERVAL_KNEE_FLEXION_BODY, 2.0)),
           0.02);
 
-  private static double pm(Measure measure, double value, double roll, double jitter) {
-    return MODEL.plusMinus(measure, value, roll, jitter, 1, 0);
+  private static double pm(Measure measure, double value, double attitude, double jitter) {
+    return MODEL.plusMinus(measure, value, attitude, jitter, 1, 0);
   }
 
   /** 95 % of a normal distribution lie within 1.96 standard deviations. */
@@ -41,13 +41,6 @@ class IntervalModelTest {
     assertThat(pm(Measure.SHIN, 20, 2, 2)).isCloseTo(3 * 1.96, within(1e-9));
   }
 
-  /** Roll adds one to one to angles against the vertical and nothing to the knee. */
-  @Test
-  void rollMovesTheShinAndNotTheKnee() {
-    assertThat(pm(Measure.SHIN, 20, 3, 0)).isCloseTo(1.96 * Math.sqrt(10), within(1e-9));
-    assertThat(pm(Measure.KNEE_FLEXION, 100, 3, 0)).isCloseTo(2 * 1.96, within(1e-9));
-  }
-
   @Test
   void theScaleWidensALengthByItsOwnSize() {
     // 50 cm at 2 % is 1 cm: sqrt(2).
@@ -56,11 +49,11 @@ class IntervalModelTest {
   }
 
   @Test
-  void anObliqueViewWidensLargeAnglesMost() {
-    double small = MODEL.plusMinus(Measure.SHIN, 5, 0, 0, 1, 30);
-    double large = MODEL.plusMinus(Measure.SHIN, 40, 0, 0, 1, 30);
-    assertThat(small).isGreaterThan(1.96);
-    assertThat(large).isGreaterThan(small);
+  void theMoreObliqueTheWiderOnEitherSide() {
+    double square = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 0);
+    double oblique = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 30);
+    assertThat(oblique).isGreaterThan(square);
+    assertThat(MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, -30)).isEqualTo(oblique);
   }
 
   @ParameterizedTest
@@ -80,7 +73,7 @@ class IntervalModelTest {
             HEAVY.plusMinus(
                 Measure.SHIN,
                 25,
-                ShippedCalibration.HEAVY.value(CalibrationKey.INTERVAL_UNKNOWN_ROLL),
+                ShippedCalibration.HEAVY.value(CalibrationKey.CAMERA_ROLL),
                 0.2,
                 0.99,
                 5))

@@ -164,7 +164,8 @@ public final class TrackMaker {
           .forEach(
               (k, s) ->
                   points.put(
-                      other(k), new RawSighting(track.widthPx() - s.x(), s.y(), s.confidence())));
+                      other(k),
+                      new RawSighting(track.widthPx() - 1 - s.x(), s.y(), s.confidence())));
       poses.add(new RawPose(pose.frame(), pose.timeS(), points));
     }
     return new RawTrack(track.widthPx(), track.heightPx(), poses);

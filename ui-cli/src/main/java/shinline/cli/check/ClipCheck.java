@@ -17,13 +17,13 @@ import shinline.cli.outcome.Progress;
 import shinline.cli.text.ClipWords;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.ClipObservations;
-import shinline.metrics.analysis.ClipObservations.BackgroundRoll;
 import shinline.metrics.analysis.ClipObservations.Disc;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.view.RoomSight;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
@@ -44,6 +44,7 @@ import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.NoDisc;
+import shinline.vision.scene.UprightEstimate;
 
 /**
  * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
@@ -181,9 +182,7 @@ public final class ClipCheck implements ClipChecker {
         camera = told.path();
         seen =
             seen.withHold(hold(told.hold()))
-                .withRoll(
-                    room.roll(told.moves())
-                        .map(r -> new BackgroundRoll(r.rollDeg(), r.plusMinusDeg())))
+                .withRoom(room.uprights(told.moves()).map(Reading::roomSight))
                 .withDisc(
                     discs
                         .disc(told.moves())
@@ -202,6 +201,18 @@ public final class ClipCheck implements ClipChecker {
         case STANDING_BY -> Optional.of(Words.say("clip.note.company"));
         case MOVING_TOO -> Optional.of(Words.say("clip.note.company-moves"));
       };
+    }
+
+    private static RoomSight roomSight(UprightEstimate.Found found) {
+      return new RoomSight(
+          found.rollDeg(),
+          found.plusMinusDeg() / RoomSight.NINETY_FIVE,
+          found.uprights().map(Reading::slope),
+          found.levels().map(Reading::slope));
+    }
+
+    private static RoomSight.Slope slope(UprightEstimate.Convergence lines) {
+      return new RoomSight.Slope(lines.perLongSide(), lines.plusMinus() / RoomSight.NINETY_FIVE);
     }
 
     private static CameraHold hold(CameraObserver.Hold told) {

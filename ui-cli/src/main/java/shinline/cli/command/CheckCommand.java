@@ -62,6 +62,7 @@ public final class CheckCommand implements Callable<Integer> {
   private static final double SMALLEST_DISC_M = 0.1;
   private static final double LARGEST_DISC_M = 0.6;
   private static final double STEEPEST_ROLL_DEG = 45;
+  private static final double STEEPEST_PITCH_DEG = 35;
   private static final double SLOWEST_CAPTURE_FPS = 10;
   private static final double FASTEST_CAPTURE_FPS = 2000;
 
@@ -91,6 +92,9 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--roll", paramLabel = "DEG")
   private @Nullable Double roll;
+
+  @Option(names = "--pitch", paramLabel = "DEG")
+  private @Nullable Double pitch;
 
   @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
@@ -324,6 +328,10 @@ public final class CheckCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), Words.say("check.roll-range", roll.toString()));
     }
+    if (pitch != null && !(Math.abs(pitch) <= STEEPEST_PITCH_DEG)) {
+      throw new ParameterException(
+          spec.commandLine(), Words.say("check.pitch-range", pitch.toString()));
+    }
     if (captureFps != null
         && !(captureFps >= SLOWEST_CAPTURE_FPS && captureFps <= FASTEST_CAPTURE_FPS)) {
       throw new ParameterException(
@@ -344,6 +352,9 @@ public final class CheckCommand implements Callable<Integer> {
     }
     if (bench != null) {
       request = request.withBenchHeightM(bench.metres());
+    }
+    if (pitch != null) {
+      request = request.withPitchDeg(pitch);
     }
     return roll == null ? request : request.withRollDeg(roll);
   }

@@ -128,9 +128,12 @@ public final class ResultJson {
     word("frontLeg", setUp.frontLeg());
     out.writeBooleanField("frontLegNearCamera", setUp.frontLegNearCamera());
     word("rearFoot", setUp.rearFoot());
-    number("rollDeg", setUp.rollDeg());
-    word("rollSource", setUp.rollSource());
-    optional("yawDeg", setUp.yawDeg(), PLACES);
+    SetUp.Camera camera = setUp.camera();
+    number("rollDeg", camera.rollDeg());
+    word("rollSource", camera.rollSource());
+    number("pitchDeg", camera.pitchDeg());
+    word("pitchSource", camera.pitchSource());
+    optional("yawDeg", camera.yawDeg(), PLACES);
     optional("scaleCmPerPx", setUp.cmPerPx(), SCALE_PLACES);
     word("scaleSource", setUp.scaleSource());
     if (setUp.cameraHold() != SetUp.CameraHold.STILL) {
@@ -151,6 +154,8 @@ public final class ResultJson {
             "rearFoot",
             "rollDeg",
             "rollSource",
+            "pitchDeg",
+            "pitchSource",
             "yawDeg",
             "scaleCmPerPx",
             "scaleSource")) {

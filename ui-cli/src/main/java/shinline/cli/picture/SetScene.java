@@ -102,28 +102,29 @@ final class SetScene {
     return set.setUp().facing() == Side.RIGHT ? 1 : -1;
   }
 
-  /** The point that lies {@code up} pixels above and {@code ahead} pixels ahead of another. */
+  /**
+   * The point that lies {@code up} pixels above and {@code ahead} pixels ahead of another in the
+   * athlete's side plane, as the camera shows it: in a picture that looks down, uprights lean.
+   */
   Point2D from(Point2D place, double aheadPx, double upPx) {
-    double roll = Math.toRadians(set.setUp().rollDeg());
-    double right = ahead() * aheadPx;
-    return new Point2D.Double(
-        place.getX() + right * Math.cos(roll) + upPx * Math.sin(roll),
-        place.getY() + right * Math.sin(roll) - upPx * Math.cos(roll));
+    Point seen = set.setUp().camera().view().seen(real(place).plus(aheadPx, upPx));
+    return new Point2D.Double(ahead() * seen.x(), new PictureAxis(heightPx).rowOf(seen.y()));
   }
 
   /** How many pixels a place lies ahead of another, along the true horizontal. */
   double aheadOf(Point2D place, Point2D other) {
-    double roll = Math.toRadians(set.setUp().rollDeg());
-    return ahead()
-        * ((place.getX() - other.getX()) * Math.cos(roll)
-            + (place.getY() - other.getY()) * Math.sin(roll));
+    return real(place).x() - real(other).x();
   }
 
   /** How many pixels a place lies above another, along the true vertical. */
   double above(Point2D place, Point2D other) {
-    double roll = Math.toRadians(set.setUp().rollDeg());
-    return (place.getX() - other.getX()) * Math.sin(roll)
-        - (place.getY() - other.getY()) * Math.cos(roll);
+    return real(place).y() - real(other).y();
+  }
+
+  /** The place in the athlete's side plane, x forward, y up. */
+  private Point real(Point2D place) {
+    double height = new PictureAxis(heightPx).heightOf(place.getY());
+    return set.setUp().camera().view().real(new Point(ahead() * place.getX(), height));
   }
 
   /** Where the front foot stands in a rep; empty when it was not seen. */

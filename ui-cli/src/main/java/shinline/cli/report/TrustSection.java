@@ -24,7 +24,7 @@ final class TrustSection {
     page.leaf("h2", Words.say("report.trust"), "id", "trust");
     page.open("dl");
     row(page, Words.say("report.trust.view"), view(setUp));
-    row(page, Words.say("report.trust.upright"), roll(setUp));
+    rows(page, Words.say("report.trust.upright"), List.of(roll(setUp), pitch(setUp)));
     row(page, Words.say("report.trust.size"), scale(setUp));
     row(page, Words.say("report.trust.clip"), clip(report.clip()));
     Map<String, List<Integer>> missing = missing(report);
@@ -71,17 +71,32 @@ final class TrustSection {
             ? Words.say("report.trust.near-leg")
             : Words.say("report.trust.far-leg");
     return setUp
+        .camera()
         .yawDeg()
-        .map(yaw -> Words.say("report.trust.yaw", Figure.number(yaw, 0), leg))
+        .map(
+            yaw ->
+                Words.say(
+                    yaw < 0 ? "report.trust.yaw-behind" : "report.trust.yaw-ahead",
+                    Figure.number(Math.abs(yaw), 0),
+                    leg))
         .orElseGet(() -> Words.say("report.trust.no-yaw", leg));
   }
 
   private static String roll(SetUp setUp) {
-    String turn = Figure.number(setUp.rollDeg(), 1);
-    return switch (setUp.rollSource()) {
+    String turn = Figure.number(setUp.camera().rollDeg(), 1);
+    return switch (setUp.camera().rollSource()) {
       case GIVEN -> Words.say("report.trust.roll-given", turn);
       case BACKGROUND -> Words.say("report.trust.roll-background", turn);
       case NONE -> Words.say("report.trust.roll-none");
+    };
+  }
+
+  private static String pitch(SetUp setUp) {
+    String down = Figure.number(setUp.camera().pitchDeg(), 1);
+    return switch (setUp.camera().pitchSource()) {
+      case GIVEN -> Words.say("report.trust.pitch-given", down);
+      case BACKGROUND -> Words.say("report.trust.pitch-background", down);
+      case NONE -> Words.say("report.trust.pitch-none", down);
     };
   }
 

@@ -27,6 +27,9 @@ import shinline.metrics.track.Side;
 
 /** One clip's report as lines of text, verdict first. */
 public final class SetText {
+  /** What may as well be a true side view is not spoken of. */
+  private static final double LEAST_YAW_SAID_DEG = 8;
+
   private static final String INDENT = "  ";
 
   private final Layout layout;
@@ -236,6 +239,7 @@ public final class SetText {
   }
 
   private String setUp(SetUp setUp) {
+    SetUp.Camera camera = setUp.camera();
     List<String> parts = new ArrayList<>();
     parts.add(Words.say("seen.facing", word(setUp.facing())));
     parts.add(
@@ -244,12 +248,27 @@ public final class SetText {
             : Words.say("seen.far-leg", word(setUp.frontLeg())));
     parts.add(Words.say("seen.rear-foot", Words.of(setUp.rearFoot(), "name")));
     parts.add(
-        switch (setUp.rollSource()) {
-          case GIVEN -> Words.say("seen.roll-given", signedDegrees(setUp.rollDeg()));
-          case BACKGROUND -> Words.say("seen.roll-background", signedDegrees(setUp.rollDeg()));
+        switch (camera.rollSource()) {
+          case GIVEN -> Words.say("seen.roll-given", signedDegrees(camera.rollDeg()));
+          case BACKGROUND -> Words.say("seen.roll-background", signedDegrees(camera.rollDeg()));
           case NONE -> Words.say("seen.roll-none");
         });
-    setUp.yawDeg().ifPresent(y -> parts.add(Words.say("seen.yaw", y, layout.signs().degree())));
+    parts.add(
+        switch (camera.pitchSource()) {
+          case GIVEN -> Words.say("seen.pitch-given", signedDegrees(camera.pitchDeg()));
+          case BACKGROUND -> Words.say("seen.pitch-background", signedDegrees(camera.pitchDeg()));
+          case NONE -> Words.say("seen.pitch-none", signedDegrees(camera.pitchDeg()));
+        });
+    camera
+        .yawDeg()
+        .filter(y -> Math.abs(y) >= LEAST_YAW_SAID_DEG)
+        .ifPresent(
+            y ->
+                parts.add(
+                    Words.say(
+                        y > 0 ? "seen.yaw-ahead" : "seen.yaw-behind",
+                        Math.abs(y),
+                        layout.signs().degree())));
     parts.add(Words.of(setUp.scaleSource(), "seen"));
     return Words.say("text.list", String.join("; ", parts));
   }

@@ -9,6 +9,7 @@ import shinline.cli.Sets;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
@@ -24,6 +25,7 @@ import shinline.metrics.result.TempoReading;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
+import shinline.metrics.view.Attitude;
 
 /** A set whose athlete does not move, in a picture of 640 x 480, looked at 15 times a second. */
 final class StandingSet {
@@ -108,9 +110,13 @@ final class StandingSet {
                 Side.RIGHT,
                 true,
                 SetUp.RearFoot.FLOOR,
-                0,
-                SetUp.RollSource.NONE,
-                Optional.empty(),
+                new SetUp.Camera(
+                    0,
+                    Attitude.Source.NONE,
+                    0,
+                    Attitude.Source.NONE,
+                    Optional.empty(),
+                    ViewGeometry.SQUARE),
                 Optional.of(0.4),
                 SetUp.ScaleSource.HEIGHT,
                 SetUp.CameraHold.STILL,

@@ -45,11 +45,11 @@ public final class RoomObserver implements AutoCloseable {
   }
 
   /**
-   * The camera's roll, when the room tells it.
+   * The camera's roll, and how uprights and level lines converge, when the room tells it.
    *
    * @param moves one a look: brings a point of its frame to the still view, whose roll is told
    */
-  public Optional<UprightEstimate.Found> roll(List<Similarity> moves) {
+  public Optional<UprightEstimate.Found> uprights(List<Similarity> moves) {
     if (kept.isEmpty()) {
       return Optional.empty();
     }

@@ -1,9 +1,11 @@
 package shinline.vision.scene;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Reads the camera's roll from the straight lines of the room.
+ * Reads the camera's roll from the straight lines of the room, and how these lines converge, which
+ * tells its pitch and how it stands to the wall.
  *
  * <p><b>Geometry.</b> All true verticals run through one vanishing point of the picture. A camera
  * that looks up or down a little (pitch) has it far above or below, so that verticals lean by an
@@ -14,7 +16,8 @@ import java.util.List;
  * with lean t and signed distance d from the centre therefore meets {@code sin(t − roll) = k d},
  * with one {@code k} (tangent of pitch over focal length) for all of them. Lines along the wall
  * meet the same with their own constant {@code m} when the camera is off square, but about the
- * horizon instead of the centre, which the pitch moves: they count as weaker evidence.
+ * horizon instead of the centre, from where the pitch moves it by focal length times its tangent:
+ * they count as weaker evidence.
  *
  * <p><b>Vote.</b> Every roll in the range is tried with every plausible k and m; each line supports
  * it by its own precision. The best is refined by reweighted least squares. The answer is refused
@@ -65,6 +68,23 @@ public final class BackgroundRoll {
     if (plusMinus > parameters.maxPlusMinusDeg()) {
       return new UprightEstimate.Unsure(UprightEstimate.Doubt.WIDE_INTERVAL);
     }
-    return new UprightEstimate.Found(Math.toDegrees(vote.rollRad()), plusMinus, vote.linesUsed());
+    return new UprightEstimate.Found(
+        Math.toDegrees(vote.rollRad()),
+        plusMinus,
+        vote.linesUsed(),
+        convergence(vote.uprights()),
+        convergence(vote.levels()));
+  }
+
+  /** Two lines, or lines side by side, converge anyhow by chance. */
+  private Optional<UprightEstimate.Convergence> convergence(RollVote.Family family) {
+    return family.lines() >= parameters.minFamilyLines()
+            && family.spread() >= parameters.minFamilySpread()
+            && family.agreement() >= parameters.minFamilyAgreement()
+        ? Optional.of(
+            new UprightEstimate.Convergence(
+                family.convergence(),
+                1.96 * Math.hypot(family.sigma(), parameters.floorConvergence())))
+        : Optional.empty();
   }
 }

@@ -24,6 +24,11 @@ package shinline.vision.scene;
  * @param floorDeg standard deviation that is added to every answer, for what the fit cannot see
  *     (lens, a building not quite square); 0.15
  * @param maxPlusMinusDeg a wider answer than this is no answer; 3
+ * @param minFamilyLines fewest agreeing lines that tell how their kind converges; 3
+ * @param minFamilySpread their outermost are at least this far apart; 0.2
+ * @param minFamilyAgreement share of the length of all lines of that kind that must agree; 0.5
+ * @param floorConvergence standard deviation added to every convergence, radians a longer side;
+ *     0.012, half a degree of pitch
  */
 public record BackgroundRollParameters(
     int workLongSidePx,
@@ -40,7 +45,11 @@ public record BackgroundRollParameters(
     double minHorizontalShare,
     double rivalShare,
     double floorDeg,
-    double maxPlusMinusDeg) {
+    double maxPlusMinusDeg,
+    int minFamilyLines,
+    double minFamilySpread,
+    double minFamilyAgreement,
+    double floorConvergence) {
 
   /** Checks the ranges. */
   public BackgroundRollParameters {
@@ -59,6 +68,7 @@ public record BackgroundRollParameters(
   /** The documented defaults. */
   public static BackgroundRollParameters defaults() {
     return new BackgroundRollParameters(
-        960, 0.035, 15, 24, 0.6, 0.8, 4, 1.0, 0.006, 0.04, 0.3, 1.2, 0.75, 0.15, 3);
+        960, 0.035, 15, 24, 0.6, 0.8, 4, 1.0, 0.006, 0.04, 0.3, 1.2, 0.75, 0.15, 3, 3, 0.2, 0.5,
+        0.012);
   }
 }

@@ -1,5 +1,6 @@
 package shinline.vision.scene;
 
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -20,13 +21,34 @@ public sealed interface UprightEstimate {
    *     positive
    * @param plusMinusDeg half width of the 95 % interval, degrees
    * @param linesUsed distinct background lines that carry the estimate
+   * @param uprights how the uprights converge, which tells the pitch; empty when too few are seen
+   *     too close together. Positive: a line to the right of the centre leans to the right at its
+   *     top, so the camera looks down
+   * @param levels how the level lines along a wall converge, which tells how far the camera is off
+   *     square to it; empty as above. Positive: lines below the horizon rise to the right, so the
+   *     wall's right end is the farther one
    */
-  record Found(double rollDeg, double plusMinusDeg, int linesUsed) implements UprightEstimate {
+  record Found(
+      double rollDeg,
+      double plusMinusDeg,
+      int linesUsed,
+      Optional<Convergence> uprights,
+      Optional<Convergence> levels)
+      implements UprightEstimate {
     @Override
     public <T> T fold(Function<Found, T> found, Function<Unsure, T> unsure) {
       return found.apply(this);
     }
   }
+
+  /**
+   * Lines that are parallel in the room and run through one vanishing point of the picture.
+   *
+   * @param perLongSide tangent of the camera's angle to them over the focal length in longer sides
+   *     of the picture
+   * @param plusMinus half width of its 95 % interval
+   */
+  record Convergence(double perLongSide, double plusMinus) {}
 
   /**
    * No vertical can be read honestly from this room.

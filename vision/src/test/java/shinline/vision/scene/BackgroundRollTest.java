@@ -72,6 +72,65 @@ class BackgroundRollTest {
     assertThat(Math.abs(found.rollDeg() - rollDeg)).isLessThanOrEqualTo(found.plusMinusDeg());
   }
 
+  /** Half a degree of pitch or yaw at a focal length of 0.89 longer sides. */
+  private static final double CONVERGENCE_TOLERANCE = 0.012;
+
+  /** The drawn room's pitch is up, and its yaw turns the camera to the right. */
+  @ParameterizedTest(name = "roll {0}, looking up {1}, turned {2}")
+  @CsvSource({
+    "0, 0, 0",
+    "0, -14, 0",
+    "3, -9, 0",
+    "-3, 6, 0",
+    "0, 0, 11",
+    "2, -12, -8",
+    "-2, 5, 15",
+    "0, -15, 16"
+  })
+  void tellsHowUprightsAndLevelLinesConverge(double rollDeg, double upDeg, double turnedDeg) {
+    UprightEstimate.Found found =
+        found(
+            roll.estimate(
+                frames(
+                    i ->
+                        new DrawnRoom(rollDeg, upDeg, turnedDeg)
+                            .post(-1.6, 1)
+                            .post(-0.8, 1)
+                            .post(1.3, 0.5)
+                            .rail(-0.9, 1.2)
+                            .rail(-0.3, 1.2)
+                            .rail(0.4, 1.2)
+                            .limbs(i)
+                            .noise(6, i))));
+
+    double focal = DrawnRoom.FOCAL_PX / DrawnRoom.WIDTH;
+    double down = Math.tan(Math.toRadians(-upDeg)) / focal;
+    assertThat(found.uprights().orElseThrow().perLongSide())
+        .isCloseTo(down, within(CONVERGENCE_TOLERANCE));
+    // Turned to the right the wall's right end is the nearer one; the pitch spreads the horizon.
+    double away = -Math.tan(Math.toRadians(turnedDeg)) / focal * Math.cos(Math.toRadians(upDeg));
+    assertThat(found.levels().orElseThrow().perLongSide())
+        .isCloseTo(away, within(2 * CONVERGENCE_TOLERANCE));
+    assertThat(Math.abs(found.uprights().orElseThrow().perLongSide() - down))
+        .isLessThanOrEqualTo(found.uprights().orElseThrow().plusMinus());
+  }
+
+  @Test
+  void postsSideBySideDoNotTellThePitch() {
+    UprightEstimate estimate =
+        roll.estimate(
+            frames(
+                i ->
+                    new DrawnRoom(0, 0, 0)
+                        .post(0.5, 1)
+                        .post(0.7, 1)
+                        .post(0.8, 1)
+                        .rail(-0.9, 1.2)
+                        .rail(0.3, 1.2)));
+
+    assertThat(found(estimate).uprights()).isEmpty();
+  }
+
   @Test
   void aPostThatLeansRightAtItsTopIsAPositiveRoll() {
     UprightEstimate.Found found =

@@ -11,7 +11,7 @@ import org.bytedeco.opencv.opencv_core.Scalar;
 final class DrawnRoom {
   static final int WIDTH = 960;
   static final int HEIGHT = 540;
-  private static final double FOCAL_PX = 850;
+  static final double FOCAL_PX = 850;
   private static final int SUBPIXEL_BITS = 4;
 
   private final double roll;
