@@ -108,22 +108,25 @@ final class RollVote {
         best = candidate;
       }
     }
-    double rivalRad = best.roll;
-    double rivalSupport = 0;
+    return refine(lines, best, profile);
+  }
+
+  /** The best supported roll of those that are not the best one's own flank, refined or not. */
+  private static Candidate rival(Candidate[] profile, double best, double roll) {
+    Candidate rival = new Candidate(roll, 0, 0, 0);
     for (int i = 1; i < profile.length - 1; i++) {
       Candidate candidate = profile[i];
       boolean peak =
           candidate.support >= profile[i - 1].support
               && candidate.support >= profile[i + 1].support;
       if (peak
-          && Math.abs(candidate.roll - best.roll) >= RIVAL_GAP_RAD
-          && candidate.support > rivalSupport) {
-        rivalRad = candidate.roll;
-        rivalSupport = candidate.support;
+          && Math.abs(candidate.roll - roll) >= RIVAL_GAP_RAD
+          && Math.abs(candidate.roll - best) >= RIVAL_GAP_RAD
+          && candidate.support > rival.support) {
+        rival = candidate;
       }
     }
-    double rivalShare = best.support > 0 ? rivalSupport / best.support : 1;
-    return refine(lines, best, rivalRad, rivalShare);
+    return rival;
   }
 
   private static Candidate bestAt(List<RoomLine> lines, double roll) {
@@ -196,7 +199,7 @@ final class RollVote {
     return Math.hypot(own, END_ERROR / line.length());
   }
 
-  private Result refine(List<RoomLine> lines, Candidate start, double rivalRad, double rivalShare) {
+  private Result refine(List<RoomLine> lines, Candidate start, Candidate[] profile) {
     double roll = start.roll;
     double k = start.k;
     double m = start.m;
@@ -232,7 +235,9 @@ final class RollVote {
       m += dot(inverse[2], right);
       kSigma = Math.sqrt(Math.max(0, inverse[1][1]));
     }
-    return result(lines, new Fit(roll, k, m), normal, rivalRad, rivalShare);
+    Candidate rival = rival(profile, start.roll, roll);
+    double rivalShare = start.support > 0 ? rival.support / start.support : 1;
+    return result(lines, new Fit(roll, k, m), normal, rival.roll, rivalShare);
   }
 
   private static Result result(
