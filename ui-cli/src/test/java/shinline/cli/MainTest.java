@@ -80,6 +80,8 @@ class MainTest {
             "43cm",
             "--roll",
             "-1.5",
+            "--pitch",
+            "12.5",
             "--capture-fps",
             "240",
             "--model",
@@ -91,6 +93,7 @@ class MainTest {
     assertThat(options.request().scale().athleteHeightM()).contains(1.778);
     assertThat(options.request().scale().benchHeightM()).contains(0.43);
     assertThat(options.request().overrides().rollDeg()).contains(-1.5);
+    assertThat(options.request().overrides().pitchDeg()).contains(12.5);
     assertThat(options.request().target()).isEqualTo(Target.preset(ShinPreset.OVER_TOE));
     assertThat(options.captureFps()).hasValue(240);
     assertThat(options.model()).isEqualTo(PoseModel.HEAVY);
