@@ -3,10 +3,8 @@ package shinline.vision.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
-import org.bytedeco.opencv.opencv_core.MatVector;
 import org.bytedeco.opencv.opencv_core.Point3f;
 import org.bytedeco.opencv.opencv_core.Rect;
 import org.bytedeco.opencv.opencv_core.Size;
@@ -65,7 +63,7 @@ public final class DiscFinder {
     try (Rect place = new Rect(left, top, right - left, bottom - top);
         Mat cut = new Mat(picture, place);
         Mat plane = new Mat()) {
-      for (Plane kind : cut.channels() == 1 ? Plane.OF_A_GREY_PICTURE : Plane.OF_A_COLOUR_PICTURE) {
+      for (DiscPlane kind : DiscPlane.of(cut)) {
         kind.read(cut, plane);
         GreyPicture pixels = GreyPicture.smoothed(plane);
         for (Circle circle : candidates(plane, search)) {
@@ -162,42 +160,6 @@ public final class DiscFinder {
   /** Both pictures have the middle of their first pixel at 0. */
   private static double inFull(double small, double times) {
     return (small + 0.5) * times - 0.5;
-  }
-
-  /**
-   * What of the picture is looked at: a black plate stands out in grey, a red one in colourfulness.
-   */
-  private enum Plane {
-    GREY {
-      @Override
-      void read(Mat picture, Mat plane) {
-        if (picture.channels() == 1) {
-          picture.copyTo(plane);
-        } else {
-          opencv_imgproc.cvtColor(picture, plane, opencv_imgproc.COLOR_BGR2GRAY);
-        }
-      }
-    },
-    COLOURFULNESS {
-      @Override
-      void read(Mat picture, Mat plane) {
-        try (MatVector channels = new MatVector();
-            Mat most = new Mat();
-            Mat least = new Mat()) {
-          opencv_core.split(picture, channels);
-          opencv_core.max(channels.get(0), channels.get(1), most);
-          opencv_core.max(most, channels.get(2), most);
-          opencv_core.min(channels.get(0), channels.get(1), least);
-          opencv_core.min(least, channels.get(2), least);
-          opencv_core.subtract(most, least, plane);
-        }
-      }
-    };
-
-    static final List<Plane> OF_A_GREY_PICTURE = List.of(GREY);
-    static final List<Plane> OF_A_COLOUR_PICTURE = List.of(GREY, COLOURFULNESS);
-
-    abstract void read(Mat picture, Mat plane);
   }
 
   private record Circle(double x, double y, double radius) {}
