@@ -106,7 +106,7 @@ class MainTest {
     assertThat(run("check", "text.mp4", "empty.mp4", "good.mp4")).isEqualTo(3);
     assertThat(asked).hasSize(3);
     assertThat(out.toString())
-        .contains("One of two reps was on target; front heel lifts in rep 2.");
+        .contains("2 reps: 1 hit the past-toe target, 1 unclear; front heel lifts in rep 2.");
     assertThat(err.toString()).contains("text.mp4", "It is text.", "Give a video.", "empty.mp4");
     assertThat(run("check", "good.mp4", "empty.mp4")).isEqualTo(4);
   }
@@ -116,7 +116,7 @@ class MainTest {
     assertThat(run("check", "bug.mp4", "good.mp4")).isEqualTo(70);
     assertThat(err.toString()).contains("bug.mp4", "a fault of ours").doesNotContain("\tat ");
     assertThat(out.toString())
-        .contains("One of two reps was on target; front heel lifts in rep 2.");
+        .contains("2 reps: 1 hit the past-toe target, 1 unclear; front heel lifts in rep 2.");
   }
 
   @Test
@@ -144,7 +144,10 @@ class MainTest {
   void thePageIsWrittenBesideTheClip() throws IOException {
     assertThat(runWithPages("check", folder.resolve("good.mp4").toString())).isZero();
     Path page = folder.resolve("good-shinline/report.html");
-    assertThat(page).content().startsWith("<!doctype html>").contains("One of two reps was on");
+    assertThat(page)
+        .content()
+        .startsWith("<!doctype html>")
+        .contains("2 reps: 1 hit the past-toe target, 1 unclear");
     assertThat(out.toString()).contains("Page: " + page);
     assertThat(Files.list(page.getParent()))
         .containsExactlyInAnyOrder(page, page.resolveSibling(".shinline-files"));

@@ -15,6 +15,7 @@ import shinline.metrics.result.Aspect;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
@@ -23,8 +24,10 @@ import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
+import shinline.metrics.result.Verdict;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -104,10 +107,16 @@ public final class Sets {
             setUp,
             Target.preset(ShinPreset.PAST_TOE),
             List.of(
-                rep(1, Reading.of(12.3456, 1.2)), rep(2, Reading.missing("hidden by the bench"))),
+                rep(1, Reading.of(12.3456, 1.2)), rep(2, Reading.missing(Gap.UNSEEN_AT_BOTTOM))),
             Map.of(Measure.TRUNK_LEAN, 1.5),
             Optional.of(new SetResult.Fading(2, FlagKind.LEAN_GROWS)),
-            "one of two reps was on target",
+            new SetSummary(
+                2,
+                Optional.of(
+                    new SetSummary.Against(
+                        Optional.of("past-toe"),
+                        Map.of(Verdict.HIT, 1, Verdict.UNCLEAR, 1),
+                        Optional.empty()))),
             series());
     return new ClipReport.Measured(facts(fileName), set, List.of("the clip ends early"));
   }
@@ -156,7 +165,7 @@ public final class Sets {
             Reading.of(3, 0.1),
             Reading.of(1, 0.1),
             Reading.of(0.75, 0.1),
-            Reading.missing("the clip ends before the next rep")),
+            Reading.missing(Gap.NO_REP_FOLLOWS)),
         atBottom,
         new DriveReading(Reading.of(0.5, 0.02), Reading.of(0.9, 0.05)),
         false,

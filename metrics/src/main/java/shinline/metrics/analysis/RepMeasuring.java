@@ -14,6 +14,7 @@ import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.DriveSpeed;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.result.DriveReading;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
@@ -22,10 +23,6 @@ import shinline.metrics.track.BodyPoint;
 
 /** Values at the bottom, phases and speeds of a rep, each with its ±. */
 final class RepMeasuring {
-  private static final String UNSEEN = "the points it needs were not seen at the bottom";
-  private static final String NO_SCALE =
-      "no scale: give the athlete's height (--height) for centimetres";
-
   /** A bridge reaches at least to the next look, whatever the length of the hold. */
   private static final double BRIDGE_S = 0.1;
 
@@ -131,7 +128,7 @@ final class RepMeasuring {
   private Reading angle(Measure measure, Series series, BottomWindow window, BodyPoint... points) {
     OptionalDouble value = window.bottomMedian(series);
     if (value.isEmpty()) {
-      return Reading.missing(UNSEEN);
+      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
     }
     double jitterDeg = Math.toDegrees(Math.sqrt(2) * settled(window, points) / segmentPx());
     return reading(measure, value.getAsDouble(), 1, jitterDeg, window, points);
@@ -147,10 +144,10 @@ final class RepMeasuring {
       BottomWindow window) {
     Optional<Double> cm = scale.cmPerPx();
     if (px.isEmpty()) {
-      return Reading.missing(UNSEEN);
+      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
     }
     if (cm.isEmpty()) {
-      return Reading.missing(NO_SCALE);
+      return Reading.missing(Gap.NO_SCALE);
     }
     double perPx = cm.get() * plane;
     double moved = Math.hypot(settled(window, a, b), sway.px());
@@ -161,7 +158,7 @@ final class RepMeasuring {
   private Reading share(
       Measure measure, OptionalDouble px, double whole, BottomWindow window, BodyPoint... points) {
     if (px.isEmpty()) {
-      return Reading.missing(UNSEEN);
+      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
     }
     return reading(
         measure,
@@ -241,7 +238,7 @@ final class RepMeasuring {
         Reading.of(rep.tempo().driveS(), drive),
         rep.tempo().topS().isPresent()
             ? Reading.of(rep.tempo().topS().getAsDouble(), Math.max(lowering, drive))
-            : Reading.missing("no rep follows"));
+            : Reading.missing(Gap.NO_REP_FOLLOWS));
   }
 
   /** An edge is found to about a frame. */
@@ -260,12 +257,12 @@ final class RepMeasuring {
   DriveReading drive(Rep rep) {
     Optional<Double> cm = scale.cmPerPx();
     if (cm.isEmpty()) {
-      return speeds(Reading.missing(NO_SCALE));
+      return speeds(Reading.missing(Gap.NO_SCALE));
     }
     Optional<DriveSpeed> speed =
         DriveSpeed.of(body.kinematics().hipY(), body.kinematics().grid().stepS(), rep.times());
     if (speed.isEmpty()) {
-      return speeds(Reading.missing("the drive was not seen whole"));
+      return speeds(Reading.missing(Gap.DRIVE_NOT_WHOLE));
     }
     double edgeShare = 2 * edgeS() / Math.max(0.1, rep.tempo().driveS());
     return new DriveReading(

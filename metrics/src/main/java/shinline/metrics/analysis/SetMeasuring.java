@@ -21,7 +21,7 @@ import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
 import shinline.metrics.judgement.RepReadings;
-import shinline.metrics.judgement.SetSentence;
+import shinline.metrics.judgement.SetJudge;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.ShortRange;
@@ -119,7 +119,7 @@ final class SetMeasuring {
         results,
         trend(results),
         Fading.of(results),
-        SetSentence.of(target, judgements),
+        SetJudge.of(target, judgements),
         SeriesReading.of(legs, body, scale, view, reps),
         backs(results, back));
   }

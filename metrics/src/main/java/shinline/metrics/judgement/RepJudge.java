@@ -2,12 +2,10 @@ package shinline.metrics.judgement;
 
 import java.util.List;
 import java.util.Optional;
-import shinline.metrics.result.Amount;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
-import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepJudgement;
 import shinline.metrics.target.Target;
@@ -67,23 +65,10 @@ public final class RepJudge {
             missing ->
                 new Finding.Unmeasured(
                     limit,
+                    missing.gap(),
                     limit.aspect() == Aspect.KNEE
-                        ? noCentimetres(missing, rep)
-                        : missing.reason())));
-  }
-
-  /** Says what is known without a scale, and how to get one. */
-  private static String noCentimetres(Reading.NotMeasured missing, RepReadings rep) {
-    return rep.at(Measure.KNEE_PAST_TOE_FOOT)
-        .measured()
-        .map(
-            foot ->
-                "there is no scale for centimetres (it is %s of foot length %s the toe); give --height"
-                    .formatted(
-                        Amount.signed(
-                            Math.rint(Math.abs(foot.value())), MeasureUnit.PERCENT_OF_FOOT),
-                        foot.value() < 0 ? "behind" : "past"))
-        .orElse(missing.reason());
+                        ? rep.at(Measure.KNEE_PAST_TOE_FOOT).measured().map(Reading.Measured::value)
+                        : Optional.empty())));
   }
 
   private Finding against(Limit limit, Reading.Measured measured) {

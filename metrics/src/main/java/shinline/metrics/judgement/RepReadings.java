@@ -3,6 +3,7 @@ package shinline.metrics.judgement;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.Readings;
@@ -36,6 +37,6 @@ public record RepReadings(
   @Override
   public Reading at(Measure measure) {
     Reading reading = atBottom.get(measure);
-    return reading == null ? Reading.missing("not read in this rep") : reading;
+    return reading == null ? Reading.missing(Gap.NOT_READ) : reading;
   }
 }

@@ -1,4 +1,4 @@
-/** From a rep's readings and the day's target to a verdict, its reasons, and one set sentence. */
+/** From a rep's readings and the day's target to a verdict, its findings, and the set in short. */
 @NullMarked
 package shinline.metrics.judgement;
 

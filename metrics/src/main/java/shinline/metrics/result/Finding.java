@@ -23,7 +23,7 @@ public sealed interface Finding {
 
     /** The end that was passed. */
     public double bound() {
-      return end == Limit.End.MAX ? limit.max() : limit.min();
+      return limit.bound(end);
     }
 
     /** Whether the coach's margin still covers the distance. */
@@ -43,9 +43,15 @@ public sealed interface Finding {
   /**
    * Asked for, but not seen.
    *
-   * @param why in words a coach understands
+   * @param kneePastToeFootPct what is known of a knee without centimetres, % of foot length
    */
-  record Unmeasured(Limit limit, String why) implements Finding {}
+  record Unmeasured(Limit limit, Gap gap, Optional<Double> kneePastToeFootPct) implements Finding {
+
+    /** Of a limit that nothing else is known of. */
+    public Unmeasured(Limit limit, Gap gap) {
+      this(limit, gap, Optional.empty());
+    }
+  }
 
   /** The rep is of another range than the one asked for. */
   record WrongRange(Range asked) implements Finding {}
@@ -93,34 +99,5 @@ public sealed interface Finding {
         tooClose -> Verdict.UNCLEAR,
         unmeasured -> Verdict.UNCLEAR,
         wrongRange -> Verdict.MISS);
-  }
-
-  /** Plain words: amount, direction and limit; empty for a limit that is met. */
-  default Optional<String> reason() {
-    return fold(
-        met -> Optional.empty(),
-        f ->
-            Optional.of(
-                "%s %s %s (%s)"
-                    .formatted(
-                        f.limit.aspect().noun(),
-                        Amount.of(f.by, f.limit.unit()),
-                        f.limit.outside(f.end),
-                        f.limit.end(f.end))),
-        f ->
-            Optional.of(
-                "%s %s %s its limit, too close to call (%s, sure to within %s)"
-                    .formatted(
-                        f.limit.aspect().noun(),
-                        Amount.of(f.beyond, f.limit.unit()),
-                        f.beyond > 0 ? "outside" : "inside",
-                        f.limit.end(f.end),
-                        Amount.of(f.plusMinus, f.limit.unit()))),
-        f -> Optional.of("%s not measured: %s".formatted(f.limit.aspect().noun(), f.why)),
-        f ->
-            Optional.of(
-                f.asked == Range.FULL
-                    ? "short range, full range was asked for"
-                    : "full range, short range was asked for"));
   }
 }

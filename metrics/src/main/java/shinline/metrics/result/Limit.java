@@ -35,15 +35,8 @@ public record Limit(
     return Math.max(min - value, value - max);
   }
 
-  String outside(End end) {
-    String words = aspect.outside(end);
-    return band.map(name -> (end == End.MIN ? "short of the " : "past the ") + name + " band")
-        .orElse(words);
-  }
-
-  String end(End end) {
-    return end == End.MIN
-        ? "at least " + Amount.signed(min, unit)
-        : "at most " + Amount.signed(max, unit);
+  /** Where the allowed range ends, in {@code unit}. */
+  public double bound(End end) {
+    return end == End.MIN ? min : max;
   }
 }

@@ -18,17 +18,14 @@ public sealed interface Reading {
     }
   }
 
-  /**
-   * @param reason in words a coach understands
-   */
-  record NotMeasured(String reason) implements Reading {}
+  record NotMeasured(Gap gap) implements Reading {}
 
   static Reading of(double value, double plusMinus) {
     return new Measured(value, plusMinus);
   }
 
-  static Reading missing(String reason) {
-    return new NotMeasured(reason);
+  static Reading missing(Gap gap) {
+    return new NotMeasured(gap);
   }
 
   default <T> T fold(Function<Measured, T> measured, Function<NotMeasured, T> missing) {

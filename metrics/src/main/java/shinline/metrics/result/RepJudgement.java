@@ -28,11 +28,6 @@ public record RepJudgement(int rep, List<Finding> findings) {
     return findings.isEmpty() ? Verdict.HIT : findings.get(0).verdict();
   }
 
-  /** Plain words for every limit that is not met, worst first; empty for a hit. */
-  public List<String> reasons() {
-    return findings.stream().map(Finding::reason).flatMap(Optional::stream).toList();
-  }
-
   /** The finding on the shin or the knee, when it is outside by more than the coach's margin. */
   public Optional<Finding.Outside> shinOffTarget() {
     return findings.stream()

@@ -66,11 +66,6 @@ public record RepResult(
     return judgement.verdict();
   }
 
-  /** Plain words behind the verdict. */
-  public List<String> reasons() {
-    return judgement.reasons();
-  }
-
   @Override
   public Reading at(Measure measure) {
     return java.util.Objects.requireNonNull(atBottom.get(measure));

@@ -12,7 +12,7 @@ import shinline.metrics.target.Target;
  *
  * @param trend slope over the reps of each measure that has one, unit a rep
  * @param fading where form began to fade, if it did
- * @param summary one plain sentence
+ * @param summary how the set stands, in short
  * @param backs number of a rep with a flag of the back → the back as the flag was read from it
  */
 public record SetResult(
@@ -21,7 +21,7 @@ public record SetResult(
     List<RepResult> reps,
     Map<Measure, Double> trend,
     Optional<Fading> fading,
-    String summary,
+    SetSummary summary,
     SeriesTable series,
     Map<Integer, BackLine> backs) {
 
@@ -32,7 +32,7 @@ public record SetResult(
       List<RepResult> reps,
       Map<Measure, Double> trend,
       Optional<Fading> fading,
-      String summary,
+      SetSummary summary,
       SeriesTable series) {
     this(setUp, target, reps, trend, fading, summary, series, Map.of());
   }

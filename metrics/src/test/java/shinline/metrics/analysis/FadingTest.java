@@ -12,6 +12,7 @@ import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
@@ -28,7 +29,7 @@ class FadingTest {
 
   @SafeVarargs
   private static List<RepResult> reps(List<FlagKind>... flags) {
-    Reading missing = Reading.missing("not of interest");
+    Reading missing = Reading.missing(Gap.NOT_READ);
     Map<Measure, Reading> bottom = new EnumMap<>(Measure.class);
     Stream.of(Measure.values()).forEach(m -> bottom.put(m, missing));
     List<RepResult> reps = new ArrayList<>();

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -32,7 +34,7 @@ class RepJudgeTest {
           Reading.of(4, 0.1),
           Reading.of(2, 0.1),
           Reading.of(0.7, 0.1),
-          Reading.missing("no rep follows"));
+          Reading.missing(Gap.NO_REP_FOLLOWS));
 
   /** Upright from -10 to 10 degrees, margin 3 degrees. */
   private static final Target UPRIGHT = shinOnly(ShinPreset.UPRIGHT.target());
@@ -115,52 +117,63 @@ class RepJudgeTest {
         .isEqualTo(Verdict.HIT);
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "16 | shin 6° past the upright band (at most 10°)",
-        "-22.4 | shin 12° short of the upright band (at least -10°)",
-        "11.25 | shin 1.3° past the upright band (at most 10°)",
-        "10.5 | shin 0.5° outside its limit, too close to call (at most 10°, sure to within 2°)",
-        "-9.5 | shin 0.5° inside its limit, too close to call (at least -10°, sure to within 2°)",
-        "10 | shin 0° inside its limit, too close to call (at most 10°, sure to within 2°)",
-        "10.01 | shin less than 0.1° outside its limit, too close to call (at most 10°, sure to"
-            + " within 2°)",
-      })
-  void theReasonSaysAmountDirectionAndLimit(double value, String reason) {
-    assertThat(judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(value, 2))).reasons())
-        .containsExactly(reason);
-  }
-
   @Test
-  void aHitNeedsNoReason() {
-    RepJudgement hit = judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(0, 2)));
-    assertThat(hit.verdict()).isEqualTo(Verdict.HIT);
-    assertThat(hit.reasons()).isEmpty();
+  void whatIsOutsideIsToldWithItsAmountAndEnd() {
+    assertThat(judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(-22.5, 2))).findings())
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Finding.Outside.class,
+            f -> {
+              assertThat(f.end()).isEqualTo(Limit.End.MIN);
+              assertThat(f.by()).isEqualTo(12.5);
+              assertThat(f.bound()).isEqualTo(-10);
+              assertThat(f.value()).isEqualTo(-22.5);
+              assertThat(f.plusMinus()).isEqualTo(2);
+            });
+    assertThat(judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(9.5, 2))).findings())
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Finding.TooClose.class, f -> assertThat(f.beyond()).isEqualTo(-0.5));
   }
 
   @Test
   void aCentimetreBandWithoutAScaleAsksForOne() {
     Map<Measure, Reading> readings =
         Map.of(
-            Measure.KNEE_PAST_TOE, Reading.missing("no scale"),
+            Measure.KNEE_PAST_TOE, Reading.missing(Gap.NO_SCALE),
             Measure.KNEE_PAST_TOE_FOOT, Reading.of(-12.3, 2));
     RepJudgement rep = judge(shinOnly(ShinPreset.OVER_TOE.target()), readings);
     assertThat(rep.verdict()).isEqualTo(Verdict.UNCLEAR);
-    assertThat(rep.reasons())
-        .containsExactly(
-            "knee not measured: there is no scale for centimetres (it is 12 % of foot length behind"
-                + " the toe); give --height");
+    assertThat(rep.findings())
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Finding.Unmeasured.class,
+            f -> {
+              assertThat(f.gap()).isEqualTo(Gap.NO_SCALE);
+              assertThat(f.kneePastToeFootPct()).contains(-12.3);
+            });
   }
 
   @Test
   void aMeasureThatWasNotSeenIsUnclearForItsOwnReason() {
-    RepJudgement rep = judge(UPRIGHT, Map.of(Measure.SHIN, Reading.missing("the ankle is hidden")));
+    RepJudgement rep = judge(UPRIGHT, Map.of(Measure.SHIN, Reading.missing(Gap.UNSEEN_AT_BOTTOM)));
     assertThat(rep.verdict()).isEqualTo(Verdict.UNCLEAR);
-    assertThat(rep.reasons()).containsExactly("shin not measured: the ankle is hidden");
-    assertThat(judge(UPRIGHT, Map.of()).reasons())
-        .containsExactly("shin not measured: not read in this rep");
+    assertThat(gaps(rep)).containsExactly(Gap.UNSEEN_AT_BOTTOM);
+    assertThat(gaps(judge(UPRIGHT, Map.of()))).containsExactly(Gap.NOT_READ);
+  }
+
+  private static List<Gap> gaps(RepJudgement rep) {
+    return rep.findings().stream()
+        .flatMap(f -> f instanceof Finding.Unmeasured u ? Stream.of(u.gap()) : Stream.empty())
+        .toList();
+  }
+
+  /** Aspects of what is outside, worst first. */
+  private static List<Aspect> outside(RepJudgement rep) {
+    return rep.findings().stream()
+        .filter(f -> f instanceof Finding.Outside)
+        .map(f -> f.aspect().orElseThrow())
+        .toList();
   }
 
   @Test
@@ -175,11 +188,7 @@ class RepJudgeTest {
                 Measure.REAR_KNEE_HEIGHT, Reading.of(9.5, 1),
                 Measure.HIP_TRAVEL, Reading.of(26, 1)));
     assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
-    assertThat(rep.reasons())
-        .containsExactly(
-            "thigh 7° too high (at most 15°)",
-            "hip travel 4 cm too little (at least 30 cm)",
-            "rear knee 1.5 cm too high (at most 8 cm)");
+    assertThat(outside(rep)).containsExactly(Aspect.THIGH, Aspect.HIP_TRAVEL, Aspect.REAR_KNEE);
   }
 
   @Test
@@ -187,11 +196,11 @@ class RepJudgeTest {
     RepJudgement rep =
         judge(
             depthOnly(DepthTarget.full()),
-            Map.of(Measure.THIGH, Reading.missing("hip hidden")),
+            Map.of(Measure.THIGH, Reading.missing(Gap.UNSEEN_AT_BOTTOM)),
             true);
     assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
-    assertThat(rep.reasons())
-        .containsExactly("short range, full range was asked for", "thigh not measured: hip hidden");
+    assertThat(rep.findings().get(0)).isEqualTo(new Finding.WrongRange(Finding.Range.FULL));
+    assertThat(gaps(rep)).containsExactly(Gap.UNSEEN_AT_BOTTOM);
   }
 
   @Test
@@ -200,7 +209,7 @@ class RepJudgeTest {
     assertThat(judge(target, Map.of(), true).verdict()).isEqualTo(Verdict.HIT);
     RepJudgement full = judge(target, Map.of(), false);
     assertThat(full.verdict()).isEqualTo(Verdict.MISS);
-    assertThat(full.reasons()).containsExactly("full range, short range was asked for");
+    assertThat(full.findings()).containsExactly(new Finding.WrongRange(Finding.Range.SHORT));
   }
 
   @Test
@@ -221,9 +230,7 @@ class RepJudgeTest {
             Optional.empty());
     RepJudgement rep = judge(tempoOnly(tempo), Map.of());
     assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
-    assertThat(rep.reasons())
-        .containsExactly(
-            "lowering 0.6 s too short (at least 4.6 s)", "hold 0.2 s too long (at most 1.8 s)");
+    assertThat(outside(rep)).containsExactly(Aspect.LOWERING, Aspect.HOLD);
   }
 
   @Test
@@ -264,10 +271,15 @@ class RepJudgeTest {
             TempoTarget.any(),
             Optional.of(new Target.TrunkBand(5, 40)),
             Target.Margin.standard());
-    assertThat(judge(target, Map.of(Measure.TRUNK_LEAN, Reading.of(-1, 1))).reasons())
-        .containsExactly("trunk 6° too upright (at least 5°)");
-    assertThat(judge(target, Map.of(Measure.TRUNK_LEAN, Reading.of(52, 1))).reasons())
-        .containsExactly("trunk 12° too far forward (at most 40°)");
+    assertThat(trunk(target, -1)).isEqualTo(Limit.End.MIN);
+    assertThat(trunk(target, 52)).isEqualTo(Limit.End.MAX);
+  }
+
+  /** The end that a trunk lean is outside of. */
+  private static Limit.End trunk(Target target, double leanDeg) {
+    Finding only =
+        judge(target, Map.of(Measure.TRUNK_LEAN, Reading.of(leanDeg, 1))).findings().get(0);
+    return ((Finding.Outside) only).end();
   }
 
   @Test
@@ -275,7 +287,7 @@ class RepJudgeTest {
     Limit limit = new Limit(Aspect.HOLD, Optional.empty(), 1, 2, 0.3, Measure.SHIN.unit());
     Finding met = new Finding.Met(limit);
     Finding near = new Finding.Outside(limit, Limit.End.MAX, 0.2, 0.1);
-    Finding unclear = new Finding.Unmeasured(limit, "hidden");
+    Finding unclear = new Finding.Unmeasured(limit, Gap.UNSEEN_AT_BOTTOM);
     Finding miss = new Finding.Outside(limit, Limit.End.MAX, 0.4, 0.1);
     assertThat(new RepJudgement(1, List.of(met, met)).verdict()).isEqualTo(Verdict.HIT);
     assertThat(new RepJudgement(1, List.of(met, near)).verdict()).isEqualTo(Verdict.NEAR);
@@ -368,12 +380,13 @@ class RepJudgeTest {
         readings.put(
             measure,
             random.nextInt(4) == 0
-                ? Reading.missing("hidden")
+                ? Reading.missing(Gap.UNSEEN_AT_BOTTOM)
                 : Reading.of(random.nextGaussian() * 1e3, random.nextDouble() * 100));
       }
       RepJudgement rep =
           judge(Target.preset(ShinPreset.values()[i % 3]), readings, random.nextBoolean());
-      assertThat(rep.reasons().isEmpty()).isEqualTo(rep.verdict() == Verdict.HIT);
+      assertThat(rep.findings().stream().allMatch(f -> f instanceof Finding.Met))
+          .isEqualTo(rep.verdict() == Verdict.HIT);
     }
   }
 

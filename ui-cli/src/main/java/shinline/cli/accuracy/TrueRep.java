@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import shinline.cli.words.Words;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.reps.ShortRange;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
@@ -128,7 +128,7 @@ record TrueRep(
             phase(Scored.LOWERING, clearance),
             phase(Scored.HOLD, clearance),
             phase(Scored.DRIVE, clearance),
-            Reading.missing(Words.say("accuracy.not-scored"))),
+            Reading.missing(Gap.NOT_READ)),
         shortRange);
   }
 

@@ -48,7 +48,7 @@ record VerdictTable(Accuracy all) {
       Set<Aspect> aspects = EnumSet.noneOf(Aspect.class);
       of.forEach(s -> s.aspect().ifPresent(aspects::add));
       for (Aspect aspect : aspects) {
-        page.add(row("", aspect.noun(), of(of, Optional.of(aspect)), Markdown.NONE));
+        page.add(row("", Words.of(aspect, "name"), of(of, Optional.of(aspect)), Markdown.NONE));
       }
     }
     page.add("");

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.text.JudgementWords;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
@@ -91,7 +92,7 @@ public final class RepCsv {
             .map(FlagKind::jsonName)
             .distinct()
             .collect(Collectors.joining(" ")));
-    cells.add(defused(String.join("; ", rep.reasons())));
+    cells.add(defused(String.join("; ", JudgementWords.reasons(rep))));
     return cells;
   }
 

@@ -16,6 +16,7 @@ import shinline.cli.file.FlagImages;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Headline;
+import shinline.cli.text.JudgementWords;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.result.Flag;
@@ -253,7 +254,7 @@ public final class ResultJson {
     }
     out.writeEndObject();
     word("verdict", rep.verdict());
-    strings("reasons", rep.reasons());
+    strings("reasons", JudgementWords.reasons(rep));
     out.writeArrayFieldStart("flags");
     for (Flag flag : rep.flags()) {
       flag(rep.rep(), flag);
@@ -332,7 +333,7 @@ public final class ResultJson {
       out.writeEndObject();
     } else {
       out.writeNullField(key);
-      missing.put(key, reading.fold(m -> "", Reading.NotMeasured::reason));
+      missing.put(key, reading.fold(m -> "", gap -> Words.of(gap.gap(), "reason")));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.text.FlagWords;
+import shinline.cli.text.JudgementWords;
 import shinline.cli.words.Words;
 import shinline.metrics.judgement.Asked;
 import shinline.metrics.result.Aspect;
@@ -95,14 +96,14 @@ final class TableSection {
             .map(f -> FlagWords.of(f.kind()))
             .distinct()
             .collect(Collectors.joining(", "));
-    boolean nothing = faults.isEmpty() && rep.reasons().isEmpty();
+    boolean nothing = faults.isEmpty() && JudgementWords.reasons(rep).isEmpty();
     page.open("td", "role", "cell", "class", nothing ? "words none" : "words");
     label(Words.say("table.look-at"));
     if (!faults.isEmpty()) {
       page.leaf("b", faults);
     }
-    if (!rep.reasons().isEmpty()) {
-      page.leaf("span", String.join("; ", rep.reasons()), "class", "reason");
+    if (!JudgementWords.reasons(rep).isEmpty()) {
+      page.leaf("span", String.join("; ", JudgementWords.reasons(rep)), "class", "reason");
     }
     if (nothing) {
       page.text("–");
@@ -123,7 +124,7 @@ final class TableSection {
           Figure.reading(page, measured, column.unit());
           return page;
         },
-        gap -> page.leaf("span", "–", "title", gap.reason()));
+        gap -> page.leaf("span", "–", "title", Words.of(gap.gap(), "reason")));
     if (showFlag) {
       page.leaf("span", " !", "class", "sign", "aria-hidden", "true");
       page.leaf("span", " " + Words.say("report.table.flagged"), "class", "spoken");

@@ -124,7 +124,7 @@ final class TrustSection {
         if (column.reading().apply(rep) instanceof Reading.NotMeasured gap) {
           missing
               .computeIfAbsent(
-                  Words.say("report.trust.gap.of", column.name(), gap.reason()),
+                  Words.say("report.trust.gap.of", column.name(), Words.of(gap.gap(), "reason")),
                   k -> new ArrayList<>())
               .add(rep.rep());
         }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
+import shinline.cli.text.JudgementWords;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
@@ -94,7 +95,7 @@ final class VerdictSection {
   /** Which reps, and the first one's reason as the example. */
   private static String notAsAsked(String key, List<RepResult> reps) {
     RepResult first = reps.get(0);
-    return Words.say(key, reps(numbers(reps)), first.rep(), first.reasons().get(0));
+    return Words.say(key, reps(numbers(reps)), first.rep(), JudgementWords.reasons(first).get(0));
   }
 
   private static boolean allHit(SetResult set) {
@@ -104,7 +105,8 @@ final class VerdictSection {
   /** The reps with one of these verdicts and a reason to give for it. */
   private static List<RepResult> with(SetResult set, Verdict... verdicts) {
     return set.reps().stream()
-        .filter(r -> List.of(verdicts).contains(r.verdict()) && !r.reasons().isEmpty())
+        .filter(
+            r -> List.of(verdicts).contains(r.verdict()) && !JudgementWords.reasons(r).isEmpty())
         .toList();
   }
 

@@ -18,9 +18,10 @@ public final class Headline {
 
   /** Without a full stop. */
   public static String of(SetResult set) {
+    String summary = SummaryWords.of(set.summary());
     return alsoSeen(set)
-        .map(fault -> Words.say("headline.and-fault", set.summary(), fault))
-        .orElse(set.summary());
+        .map(fault -> Words.say("headline.and-fault", summary, fault))
+        .orElse(summary);
   }
 
   /** A set on target is not a good set while the back or the foot gives way: one fault is named. */

@@ -147,8 +147,11 @@ public final class SetText {
   private List<String> notes(SetResult set) {
     List<String> lines = new ArrayList<>();
     for (RepResult rep : set.reps()) {
-      if (!rep.reasons().isEmpty()) {
-        lines.add(INDENT + Words.say("text.reasons", rep.rep(), String.join("; ", rep.reasons())));
+      if (!JudgementWords.reasons(rep).isEmpty()) {
+        lines.add(
+            INDENT
+                + Words.say(
+                    "text.reasons", rep.rep(), String.join("; ", JudgementWords.reasons(rep))));
       }
       for (Flag flag : rep.flags()) {
         lines.add(INDENT + Words.say("text.flag.of-rep", rep.rep(), flag(flag)));
@@ -180,7 +183,9 @@ public final class SetText {
     Map<String, String> reasons = new LinkedHashMap<>();
     for (Aspect aspect : ShownAspects.of(target)) {
       rep.at(aspect)
-          .fold(measured -> null, gap -> reasons.put(Words.of(aspect, "noun"), gap.reason()));
+          .fold(
+              measured -> null,
+              gap -> reasons.put(Words.of(aspect, "noun"), Words.of(gap.gap(), "reason")));
     }
     return reasons;
   }

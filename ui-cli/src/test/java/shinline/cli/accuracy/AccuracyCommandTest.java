@@ -25,12 +25,14 @@ import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.track.Side;
@@ -81,7 +83,7 @@ class AccuracyCommandTest {
       TrueRep rep = TrueRep.of(truth, scripted).orElseThrow();
       Map<Measure, Reading> bottom = new EnumMap<>(Measure.class);
       for (Measure measure : Measure.values()) {
-        bottom.put(measure, Reading.missing("not told"));
+        bottom.put(measure, Reading.missing(Gap.NOT_READ));
       }
       for (Scored scored : Scored.values()) {
         for (Measure measure : Measure.values()) {
@@ -97,7 +99,7 @@ class AccuracyCommandTest {
       }
       int number = reps.size() + 1;
       if (number == 2) {
-        bottom.put(Measure.REAR_KNEE_HEIGHT, Reading.missing("hidden by the bench"));
+        bottom.put(Measure.REAR_KNEE_HEIGHT, Reading.missing(Gap.UNSEEN_AT_BOTTOM));
       }
       reps.add(
           new RepResult(
@@ -108,9 +110,9 @@ class AccuracyCommandTest {
                   Reading.of(rep.values().get(Scored.LOWERING) + 0.1, 0.2),
                   Reading.of(rep.values().get(Scored.HOLD), 0.2),
                   Reading.of(rep.values().get(Scored.DRIVE) - 0.01, 0.2),
-                  Reading.missing("not told")),
+                  Reading.missing(Gap.NOT_READ)),
               bottom,
-              new DriveReading(Reading.missing("not told"), Reading.missing("not told")),
+              new DriveReading(Reading.missing(Gap.NOT_READ), Reading.missing(Gap.NOT_READ)),
               false,
               new RepJudgement(number, List.of()),
               number == 1
@@ -134,7 +136,13 @@ class AccuracyCommandTest {
     return new ClipReport.Measured(
         any.clip(),
         new SetResult(
-            setUp, any.set().target(), reps, Map.of(), Optional.empty(), "", any.set().series()),
+            setUp,
+            any.set().target(),
+            reps,
+            Map.of(),
+            Optional.empty(),
+            new SetSummary(reps.size(), Optional.empty()),
+            any.set().series()),
         List.of());
   }
 

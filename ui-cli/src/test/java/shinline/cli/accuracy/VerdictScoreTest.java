@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shinline.metrics.judgement.RepReadings;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
@@ -30,7 +31,7 @@ class VerdictScoreTest {
   }
 
   private static RepReadings told(double shin, double thigh, double plusMinus) {
-    Reading missing = Reading.missing("not of interest");
+    Reading missing = Reading.missing(Gap.NOT_READ);
     return new RepReadings(
         1,
         Map.of(

@@ -53,9 +53,8 @@ class ResultJsonTest {
     assertThat(json.at("/reps/0/atBottom/shinDeg/value").asText()).isEqualTo("0");
     assertThat(json.at("/reps/1/atBottom/rearKneeHeightCm").isNull()).isTrue();
     assertThat(json.at("/reps/1/notMeasured/rearKneeHeightCm").asText())
-        .isEqualTo("hidden by the bench");
-    assertThat(json.at("/reps/1/notMeasured/topS").asText())
-        .isEqualTo("the clip ends before the next rep");
+        .isEqualTo("the points it needs were not seen at the bottom");
+    assertThat(json.at("/reps/1/notMeasured/topS").asText()).isEqualTo("no rep follows");
     assertThat(json.at("/reps/1/flags/0/kind").asText()).isEqualTo("heel-rise");
     assertThat(json.at("/set/hits").asInt()).isEqualTo(1);
     assertThat(json.at("/set/trend/trunkLeanDeg").asDouble()).isEqualTo(1.5);

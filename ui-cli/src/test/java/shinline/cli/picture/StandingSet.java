@@ -13,6 +13,7 @@ import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
@@ -20,6 +21,7 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.target.Target;
@@ -89,7 +91,7 @@ final class StandingSet {
         new RepResult(
             1,
             new RepTimes(0.1, 0.5, 0.6, 0.7, 1.1),
-            new TempoReading(half, half, half, Reading.missing("last rep")),
+            new TempoReading(half, half, half, Reading.missing(Gap.NO_REP_FOLLOWS)),
             atBottom,
             new DriveReading(half, half),
             false,
@@ -125,7 +127,7 @@ final class StandingSet {
             List.of(rep),
             Map.of(),
             Optional.empty(),
-            "One rep.",
+            new SetSummary(1, Optional.empty()),
             series);
     return new ClipReport.Measured(
         new ClipFacts("set.mp4", "0".repeat(64), WIDTH, HEIGHT, 0, 42, 1.4, 30, true, "full"),

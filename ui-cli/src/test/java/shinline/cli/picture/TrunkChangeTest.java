@@ -15,6 +15,7 @@ import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
@@ -23,6 +24,7 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.TempoReading;
 
 /** Two reps of four seconds whose lean is that of the second: 2° in second 2, 3° in second 3. */
@@ -41,7 +43,7 @@ class TrunkChangeTest {
    * Lowering from the first second of the rep to the second, drive from the third to the fourth.
    */
   private static RepResult rep(int number, double fromS, double bottomDeg) {
-    Reading missing = Reading.missing("not of interest");
+    Reading missing = Reading.missing(Gap.NOT_READ);
     Map<Measure, Reading> bottom = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
       bottom.put(measure, missing);
@@ -68,7 +70,13 @@ class TrunkChangeTest {
             Map.of(Column.TRUNK_LEAN, DoubleStream.of(times).toArray()),
             Map.of());
     return new SetResult(
-        model.setUp(), model.target(), reps, Map.of(), Optional.empty(), "two reps", series);
+        model.setUp(),
+        model.target(),
+        reps,
+        Map.of(),
+        Optional.empty(),
+        new SetSummary(2, Optional.empty()),
+        series);
   }
 
   private TrunkChange change(RepResult rep, FlagKind kind, Baseline from, double value) {

@@ -75,7 +75,7 @@ class ReportPageTest {
   @Test
   void theHeadlineNamesTheFaultOfASetThatHitItsTarget() {
     assertThat(ReportSets.page(heel, RepPictures.none()))
-        .contains("<h1>4 reps: made up for a test; front heel lifts in reps 2 and 4.</h1>");
+        .contains("<h1>4 reps measured, no target set; front heel lifts in reps 2 and 4.</h1>");
   }
 
   @Test
@@ -94,7 +94,7 @@ class ReportPageTest {
   void whatWasNotMeasuredIsSaidWithItsReason() {
     ClipReport.Measured report = Sets.measured("set.mp4");
     assertThat(ReportSets.page(report, RepPictures.none()))
-        .contains("Rear knee: hidden by the bench (rep 2).");
+        .contains("Rear knee: the points it needs were not seen at the bottom (rep 2).");
   }
 
   @ParameterizedTest

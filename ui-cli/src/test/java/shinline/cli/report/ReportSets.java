@@ -22,12 +22,14 @@ import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.TempoReading;
 
 /** A made-up set with a curve, so that pages of any length can be drawn without a clip. */
@@ -49,7 +51,7 @@ final class ReportSets {
             IntStream.rangeClosed(1, reps).mapToObj(n -> rep(n, faults)).toList(),
             Map.of(),
             Optional.empty(),
-            reps + " reps: made up for a test",
+            new SetSummary(reps, Optional.empty()),
             series(reps));
     return new ClipReport.Measured(model.clip(), set, List.of());
   }
@@ -84,7 +86,7 @@ final class ReportSets {
     for (Measure measure : Measure.values()) {
       atBottom.put(measure, Reading.of(12, 1));
     }
-    atBottom.put(Measure.REAR_KNEE_HEIGHT, Reading.missing("hidden by the bench"));
+    atBottom.put(Measure.REAR_KNEE_HEIGHT, Reading.missing(Gap.UNSEEN_AT_BOTTOM));
     double start = (number - 1) * REP_S + 1;
     boolean clean = number % 2 == 1;
     return new RepResult(

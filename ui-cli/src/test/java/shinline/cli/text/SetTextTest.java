@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetSummary;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
@@ -21,7 +23,7 @@ class SetTextTest {
   void theSentenceComesFirstAndValuesCarryTheirInterval() {
     String text = text(Typography.RICH, Paint.NONE, Units.METRIC);
     assertThat(text.lines().toList().get(1))
-        .isEqualTo("One of two reps was on target; front heel lifts in rep 2.");
+        .isEqualTo("2 reps: 1 hit the past-toe target, 1 unclear; front heel lifts in rep 2.");
     assertThat(text).contains("5.1 ±2.5").contains("12.3 ±1.2").contains("3.00 ±0.10");
     assertThat(text).contains("left leg in front, far from the camera").contains("-1.3°");
     assertThat(text).contains("Note: the clip ends early");
@@ -30,7 +32,9 @@ class SetTextTest {
   @Test
   void aGapShowsADashAndItsReason() {
     String text = text(Typography.RICH, Paint.NONE, Units.METRIC);
-    assertThat(text).contains("– Rep 2: Rear knee not measured: hidden by the bench.");
+    assertThat(text)
+        .contains(
+            "– Rep 2: Rear knee not measured: the points it needs were not seen at the bottom.");
     assertThat(text).doesNotContain("-0.0");
   }
 
@@ -73,7 +77,7 @@ class SetTextTest {
             set.reps(),
             set.trend(),
             set.fading(),
-            "Two reps measured.",
+            new SetSummary(2, Optional.empty()),
             set.series());
     SetText text = new SetText(new Layout(Typography.RICH, Paint.NONE, Units.METRIC));
     assertThat(String.join("\n", text.lines(judged))).contains("  hit");

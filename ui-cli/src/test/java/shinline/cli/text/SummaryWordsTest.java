@@ -1,4 +1,4 @@
-package shinline.metrics.judgement;
+package shinline.cli.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import shinline.metrics.judgement.SetJudge;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Limit;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepJudgement;
@@ -15,7 +17,7 @@ import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
-class SetSentenceTest {
+class SummaryWordsTest {
   private static final Target TARGET = Target.preset(ShinPreset.UPRIGHT);
   private static final Limit SHIN =
       new Limit(Aspect.SHIN, Optional.of("upright"), -10, 10, 3, MeasureUnit.DEGREES);
@@ -38,13 +40,23 @@ class SetSentenceTest {
     for (Finding finding : findings) {
       reps.add(new RepJudgement(reps.size() + 1, List.of(finding)));
     }
-    return SetSentence.of(TARGET, reps);
+    return said(TARGET, reps);
+  }
+
+  private static String said(Target target, List<RepJudgement> reps) {
+    return SummaryWords.of(SetJudge.of(target, reps));
   }
 
   @Test
   void countsTheRepsAndNamesTheOneThing() {
     assertThat(
-            sentence(MET, MET, thighHigh(2), MET, shinShort(12), new Finding.Unmeasured(SHIN, "x")))
+            sentence(
+                MET,
+                MET,
+                thighHigh(2),
+                MET,
+                shinShort(12),
+                new Finding.Unmeasured(SHIN, Gap.UNSEEN_AT_BOTTOM)))
         .isEqualTo(
             "6 reps: 3 hit the upright target, 1 near, 1 missed, 1 unclear; shin 12° short in rep"
                 + " 5");
@@ -90,9 +102,9 @@ class SetSentenceTest {
 
   @Test
   void withoutATargetNothingIsClaimed() {
-    assertThat(SetSentence.of(Target.none(), List.of(new RepJudgement(1, List.of()))))
+    assertThat(said(Target.none(), List.of(new RepJudgement(1, List.of()))))
         .isEqualTo("1 rep measured, no target set");
-    assertThat(SetSentence.of(TARGET, List.of())).isEqualTo("no reps");
+    assertThat(said(TARGET, List.of())).isEqualTo("no reps");
   }
 
   @Test
@@ -104,7 +116,7 @@ class SetSentenceTest {
             Target.none().tempo(),
             Optional.empty(),
             Target.Margin.standard());
-    assertThat(SetSentence.of(depth, List.of(new RepJudgement(1, List.of()))))
+    assertThat(said(depth, List.of(new RepJudgement(1, List.of()))))
         .isEqualTo("1 rep: hit the short-range target");
   }
 }

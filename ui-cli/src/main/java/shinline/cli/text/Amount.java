@@ -1,25 +1,27 @@
-package shinline.metrics.result;
+package shinline.cli.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import shinline.cli.words.Words;
+import shinline.metrics.result.MeasureUnit;
 
 /** Numbers in sentences: as many digits as a coach can use, never more than were measured. */
-public final class Amount {
+final class Amount {
   private Amount() {}
 
   /** A distance: whole from 10 on, one decimal below that, two for times under a second. */
-  public static String of(double amount, MeasureUnit unit) {
+  static String of(double amount, MeasureUnit unit) {
     double size = Math.abs(amount);
     int decimals = size >= 10 ? 0 : unit == MeasureUnit.SECONDS && size < 1 ? 2 : 1;
     BigDecimal rounded = rounded(size, decimals);
     // "0 deg outside" would read as a mistake, so the smallest amount is named as what it is.
     return rounded.signum() == 0 && size > 0
-        ? "less than " + withUnit(BigDecimal.ONE.movePointLeft(decimals), unit)
+        ? Words.say("amount.less-than", withUnit(BigDecimal.ONE.movePointLeft(decimals), unit))
         : withUnit(rounded, unit);
   }
 
   /** A limit, as the coach wrote it. */
-  public static String signed(double value, MeasureUnit unit) {
+  static String signed(double value, MeasureUnit unit) {
     return withUnit(rounded(value, 2), unit);
   }
 

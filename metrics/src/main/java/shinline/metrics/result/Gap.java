@@ -1,0 +1,15 @@
+package shinline.metrics.result;
+
+/** Why a value is missing. */
+public enum Gap {
+  /** The points that it needs were not seen at the bottom. */
+  UNSEEN_AT_BOTTOM,
+  /** A length without a scale. */
+  NO_SCALE,
+  /** The time at the top after the set's last rep. */
+  NO_REP_FOLLOWS,
+  /** A speed of a drive that was seen in part. */
+  DRIVE_NOT_WHOLE,
+  /** Nobody tried to read it. */
+  NOT_READ
+}
