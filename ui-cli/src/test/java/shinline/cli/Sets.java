@@ -33,6 +33,7 @@ import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.metrics.target.TempoTarget;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 import shinline.metrics.view.Attitude;
 
@@ -101,6 +102,7 @@ public final class Sets {
             Optional.of(0.4567891),
             SetUp.ScaleSource.HEIGHT,
             SetUp.CameraHold.STILL,
+            new ShownLegs(Side.RIGHT, 1, Side.LEFT, true),
             List.of("the front leg is the far one, so values are less sure"));
     SetResult set =
         new SetResult(

@@ -52,7 +52,7 @@ public final class SetAnalysis {
     return raw.poses().size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)
         ? Optional.empty()
         : new LegIdentity(calibration)
-            .resolve(raw)
+            .resolve(raw, request.overrides().legs())
             .fold(
                 resolved ->
                     Optional.of(
@@ -122,7 +122,7 @@ public final class SetAnalysis {
           FILM);
     }
     return new LegIdentity(calibration)
-        .resolve(raw)
+        .resolve(raw, request.overrides().legs())
         .fold(
             resolved ->
                 found(

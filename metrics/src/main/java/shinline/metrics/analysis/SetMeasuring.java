@@ -213,6 +213,7 @@ final class SetMeasuring {
         scale.cmPerPx(),
         scale.source(),
         seen.hold(),
+        legs.shown(),
         warnings);
   }
 

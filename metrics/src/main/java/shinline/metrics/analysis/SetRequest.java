@@ -2,6 +2,7 @@ package shinline.metrics.analysis;
 
 import java.util.Optional;
 import shinline.metrics.target.Target;
+import shinline.metrics.track.ToldLegs;
 
 /**
  * What the coach asks of a set and states of it. What the clip shows is kept apart, in {@link
@@ -29,9 +30,11 @@ public record SetRequest(Target target, KnownLengths scale, Overrides overrides)
    * @param rollDeg turn of the camera, + when the picture must be turned counter-clockwise to stand
    *     upright
    * @param pitchDeg how far the camera looks down, minus for up
+   * @param legs which way the athlete faces, and which leg is ahead
    */
-  public record Overrides(Optional<Double> rollDeg, Optional<Double> pitchDeg) {
-    public static final Overrides NONE = new Overrides(Optional.empty(), Optional.empty());
+  public record Overrides(Optional<Double> rollDeg, Optional<Double> pitchDeg, ToldLegs legs) {
+    public static final Overrides NONE =
+        new Overrides(Optional.empty(), Optional.empty(), ToldLegs.NOTHING);
   }
 
   /** Measures and faults only, in shares of the body, everything found out from the clip. */
@@ -52,11 +55,19 @@ public record SetRequest(Target target, KnownLengths scale, Overrides overrides)
   }
 
   public SetRequest withRollDeg(double rollDeg) {
-    return new SetRequest(target, scale, new Overrides(Optional.of(rollDeg), overrides.pitchDeg()));
+    return with(new Overrides(Optional.of(rollDeg), overrides.pitchDeg(), overrides.legs()));
   }
 
   public SetRequest withPitchDeg(double pitchDeg) {
-    return new SetRequest(target, scale, new Overrides(overrides.rollDeg(), Optional.of(pitchDeg)));
+    return with(new Overrides(overrides.rollDeg(), Optional.of(pitchDeg), overrides.legs()));
+  }
+
+  public SetRequest withLegs(ToldLegs legs) {
+    return with(new Overrides(overrides.rollDeg(), overrides.pitchDeg(), legs));
+  }
+
+  private SetRequest with(Overrides told) {
+    return new SetRequest(target, scale, told);
   }
 
   private SetRequest with(KnownLengths lengths) {

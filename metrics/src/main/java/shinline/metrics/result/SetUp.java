@@ -3,6 +3,7 @@ package shinline.metrics.result;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.geometry.ViewGeometry;
+import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 import shinline.metrics.view.Attitude;
 
@@ -13,6 +14,7 @@ import shinline.metrics.view.Attitude;
  * @param frontLeg the athlete's own leg that is ahead
  * @param camera how the camera stood to the athlete
  * @param cmPerPx centimetres a pixel at the athlete's plane; empty without a scale
+ * @param shownLegs what the clip alone tells of the stance
  * @param warnings plain words, most important first
  */
 public record SetUp(
@@ -24,6 +26,7 @@ public record SetUp(
     Optional<Double> cmPerPx,
     ScaleSource scaleSource,
     CameraHold cameraHold,
+    ShownLegs shownLegs,
     List<String> warnings) {
   public SetUp {
     warnings = List.copyOf(warnings);

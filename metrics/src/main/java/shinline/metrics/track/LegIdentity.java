@@ -38,8 +38,17 @@ public final class LegIdentity {
     }
   }
 
+  /** Legs as the clip alone tells them. */
   public Answer resolve(RawTrack raw) {
-    Facing facing = Facing.of(raw);
+    return resolve(raw, ToldLegs.NOTHING);
+  }
+
+  /**
+   * @param told counts before what the clip shows
+   */
+  public Answer resolve(RawTrack raw, ToldLegs told) {
+    Facing shown = Facing.of(raw);
+    Facing facing = told.facing().map(side -> new Facing(side, 1)).orElse(shown);
     ForwardTrack track = ForwardTrack.of(raw, facing.side(), parameters);
     double body = track.bodyPx();
     Map<Joint, FootPlants> plants = new EnumMap<>(Joint.class);
@@ -60,17 +69,19 @@ public final class LegIdentity {
     if (ankles == null || ankles.splitShare() < parameters.leastSplit()) {
       return new Answer.Unresolved("the feet are seldom seen one ahead of the other");
     }
-    return new Answer.Resolved(assemble(raw, facing, track, plants, ankles));
+    return new Answer.Resolved(assemble(raw, told, shown, facing, track, plants, ankles));
   }
 
   private LegTrack assemble(
       RawTrack raw,
+      ToldLegs told,
+      Facing shown,
       Facing facing,
       ForwardTrack track,
       Map<Joint, FootPlants> plants,
       FootPlants ankles) {
     Map<BodyPoint, PointPath> paths = new EnumMap<>(BodyPoint.class);
-    LegVotes votes = new LegVotes(track.frames(), facing.side(), calibration);
+    LegVotes votes = new LegVotes(track.frames(), facing.side(), told.frontLeg(), calibration);
     plants.forEach(
         (joint, plant) -> {
           PointPath left = track.path(joint, Side.LEFT);
@@ -126,7 +137,8 @@ public final class LegIdentity {
         votes.clear(),
         votes.swappedShare(),
         track.bodyPx(),
-        ankles.splitShare());
+        ankles.splitShare(),
+        new ShownLegs(shown.side(), shown.agreement(), votes.shownFrontLeg(), votes.shownClear()));
   }
 
   /** A joint on the front and on the rear leg. */

@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param sideIsClear whether that evidence leaves no doubt
  * @param swappedShare share of the frames in which the model had the legs exchanged
  * @param bodyPx rough stature in pixels
+ * @param shown what the clip alone tells of the stance
  * @param splitShare share of the frames that show a split stance
  */
 public record LegTrack(
@@ -28,7 +29,8 @@ public record LegTrack(
     boolean sideIsClear,
     double swappedShare,
     double bodyPx,
-    double splitShare) {
+    double splitShare,
+    ShownLegs shown) {
   public LegTrack {
     frames = frames.clone();
     timeS = timeS.clone();

@@ -1,5 +1,6 @@
 package shinline.metrics.track;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
@@ -7,16 +8,19 @@ import shinline.metrics.calibration.CalibrationKey;
 /** Which leg is in front: which of the model's names sat on it, and which knee was hidden. */
 final class LegVotes {
   private final double[] leftOverRight;
+  private final Optional<Side> told;
   private final Side near;
   private final Calibration calibration;
   private OptionalDouble farHidden = OptionalDouble.empty();
 
   /**
    * @param near the side the camera sees
+   * @param told the front leg, where somebody who was there says it
    */
-  LegVotes(int frames, Side near, Calibration calibration) {
+  LegVotes(int frames, Side near, Optional<Side> told, Calibration calibration) {
     leftOverRight = new double[frames];
     this.near = near;
+    this.told = told;
     this.calibration = calibration;
   }
 
@@ -53,7 +57,17 @@ final class LegVotes {
   }
 
   Side frontLeg() {
+    return told.orElseGet(this::shownFrontLeg);
+  }
+
+  /** The front leg by the evidence alone. */
+  Side shownFrontLeg() {
     return farShare() > 0.5 ? near.other() : near;
+  }
+
+  /** Whether the evidence alone leaves no doubt of it. */
+  boolean shownClear() {
+    return Math.max(farShare(), 1 - farShare()) >= calibration.value(CalibrationKey.LEGS_CLEAR);
   }
 
   /** Whether the evidence leaves no doubt of the front leg. */
@@ -63,6 +77,9 @@ final class LegVotes {
 
   /** Share of the evidence for the front leg, 0…1. */
   double agreement() {
+    if (told.isPresent()) {
+      return 1;
+    }
     return frontLeg() == near ? 1 - farShare() : farShare();
   }
 

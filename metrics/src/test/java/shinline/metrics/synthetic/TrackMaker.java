@@ -22,6 +22,7 @@ import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
+import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 
 /**
@@ -283,7 +284,8 @@ public final class TrackMaker {
         true,
         0,
         staturePx,
-        1);
+        1,
+        new ShownLegs(Side.RIGHT, 1, front, true));
   }
 
   private Map<RawPoint, RawSighting> pose(int i, Map<BodyPoint, Point> marks, Random random) {

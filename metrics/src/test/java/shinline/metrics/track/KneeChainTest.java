@@ -2,6 +2,7 @@ package shinline.metrics.track;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.geometry.Point;
@@ -29,7 +30,8 @@ class KneeChainTest {
     return foot.plus(SHANK * Math.cos(a), SHANK * Math.sin(a));
   }
 
-  private final LegVotes votes = new LegVotes(FRAMES, Side.RIGHT, ShippedCalibration.HEAVY);
+  private final LegVotes votes =
+      new LegVotes(FRAMES, Side.RIGHT, Optional.empty(), ShippedCalibration.HEAVY);
 
   private KneeChain solve(PointPath left, PointPath right) {
     FootPlants plants = new FootPlants(FRONT_FOOT, REAR_FOOT, 1);

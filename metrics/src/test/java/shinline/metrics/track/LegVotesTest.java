@@ -3,6 +3,7 @@ package shinline.metrics.track;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import shinline.metrics.geometry.Point;
@@ -11,7 +12,7 @@ import shinline.metrics.synthetic.ShippedCalibration;
 class LegVotesTest {
   /** Votes of ten frames, so many of them for the far leg. */
   private static LegVotes far(int frames, Side near) {
-    LegVotes votes = new LegVotes(10, near, ShippedCalibration.HEAVY);
+    LegVotes votes = new LegVotes(10, near, Optional.empty(), ShippedCalibration.HEAVY);
     for (int i = 0; i < 10; i++) {
       votes.add(i, i < frames ? near.other() : near, 1);
     }
@@ -33,7 +34,8 @@ class LegVotesTest {
     assertThat(far(8, near).agreement()).isEqualTo(0.8);
     assertThat(far(5, near).agreement()).isEqualTo(0.5);
     assertThat(far(5, near).swappedShare()).isEqualTo(0.5);
-    assertThat(new LegVotes(3, near, ShippedCalibration.HEAVY).agreement()).isEqualTo(0.5);
+    assertThat(new LegVotes(3, near, Optional.empty(), ShippedCalibration.HEAVY).agreement())
+        .isEqualTo(0.5);
   }
 
   /** Front and rear knee 100 px apart; in so many of ten looks the front one is trusted less. */

@@ -15,6 +15,7 @@ import shinline.cli.outcome.ExitCode;
 import shinline.cli.outcome.Progress;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.SetRequest;
+import shinline.vision.clip.ClipPart;
 import shinline.vision.pose.PoseModel;
 
 /**
@@ -118,7 +119,8 @@ final class FolderScoring {
     try {
       return checker.check(
           clip,
-          new CheckOptions(request, model, java.util.OptionalDouble.empty(), Optional.empty()),
+          new CheckOptions(
+              request, model, java.util.OptionalDouble.empty(), ClipPart.WHOLE, Optional.empty()),
           progress);
     } finally {
       progress.end();

@@ -3,6 +3,7 @@ package shinline.cli.check;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.analysis.SetRequest;
+import shinline.vision.clip.ClipPart;
 import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
 
@@ -13,7 +14,12 @@ import shinline.vision.pose.PoseModel;
  * @param model which pose model looks at the frames
  * @param captureFps frames a second at which a slow-motion clip was filmed; empty when the file's
  *     own times are the true ones
+ * @param part the part of the clip that is the set
  * @param disc a disc of known size to look for in the picture
  */
 public record CheckOptions(
-    SetRequest request, PoseModel model, OptionalDouble captureFps, Optional<DiscWanted> disc) {}
+    SetRequest request,
+    PoseModel model,
+    OptionalDouble captureFps,
+    ClipPart part,
+    Optional<DiscWanted> disc) {}

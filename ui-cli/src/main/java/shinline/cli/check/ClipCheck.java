@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shinline.cli.calibration.CalibrationFile;
@@ -16,13 +17,17 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.cli.text.ClipWords;
 import shinline.cli.words.Words;
+import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.Disc;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.track.ShownLegs;
+import shinline.metrics.track.Side;
 import shinline.metrics.view.RoomSight;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
@@ -56,6 +61,9 @@ import shinline.vision.scene.UprightEstimate;
 public final class ClipCheck implements ClipChecker {
   /** Below this, a quick drive lies between too few frames to time it (common practice). */
   private static final double LEAST_FPS = 24;
+
+  /** Share of the evidence from which the clip clearly shows which way the athlete faces. */
+  private static final double CLEAR_FACING = 0.8;
 
   private final ClipReader reader;
 
@@ -92,7 +100,8 @@ public final class ClipCheck implements ClipChecker {
 
   private ClipReport check(Asked asked, ClipOptions how) {
     FrameSampling sampling =
-        new FrameSampling(asked.calibration().value(CalibrationKey.SAMPLING_LOOKS));
+        new FrameSampling(
+            asked.calibration().value(CalibrationKey.SAMPLING_LOOKS), asked.options().part());
     OptionalInt missingTurns;
     try (ModelLoading loading = ModelLoading.begin(asked.side(), asked.options().model())) {
       ClipOpening opening = reader.open(asked.clip(), how, sampling);
@@ -298,16 +307,45 @@ public final class ClipCheck implements ClipChecker {
               times.medianFps(),
               times.variable(),
               options.model().word());
+      if (options.part().fromS() > times.durationS()) {
+        return new ClipReport.NotMeasured(
+            facts,
+            options.request().target(),
+            new AnalysisOutcome.NotMeasured(
+                AnalysisOutcome.Kind.TOO_SHORT,
+                Words.say("clip.part-behind.reason", options.part().fromS(), times.durationS()),
+                Words.say("clip.part-behind.advice")),
+            warnings);
+      }
       ClipReport.Footage footage =
-          new ClipReport.Footage(crossing.ofMover(camera), options.request(), seen);
+          new ClipReport.Footage(crossing.ofMover(camera), options.request(), options.part(), seen);
       return new SetAnalysis(asked.calibration())
           .measure(footage.track(), footage.request(), footage.seen())
           .fold(
-              measured ->
-                  new ClipReport.Measured(
-                      facts, measured.set(), warnings, camera, Optional.of(footage)),
+              measured -> {
+                toldAgainstShown(measured.set().setUp()).forEach(warnings::add);
+                return new ClipReport.Measured(
+                    facts, measured.set(), warnings, camera, Optional.of(footage));
+              },
               not -> new ClipReport.NotMeasured(facts, options.request().target(), not, warnings));
     }
+  }
+
+  /** The coach's word counts, and where the picture clearly shows something else it is said. */
+  private static List<String> toldAgainstShown(SetUp setUp) {
+    ShownLegs shown = setUp.shownLegs();
+    List<String> notes = new ArrayList<>();
+    if (shown.facing() != setUp.facing() && shown.facingAgreement() > CLEAR_FACING) {
+      notes.add(Words.say("clip.note.told-facing", word(setUp.facing()), word(shown.facing())));
+    } else if (shown.frontLeg() != setUp.frontLeg() && shown.frontLegClear()) {
+      // Which leg is near the camera follows from the facing: only one of the two can be told.
+      notes.add(Words.say("clip.note.told-front", word(setUp.frontLeg()), word(shown.frontLeg())));
+    }
+    return notes;
+  }
+
+  private static String word(Side side) {
+    return side.name().toLowerCase(Locale.ROOT);
   }
 
   private static Optional<String> damage(ClipEnding ending) {

@@ -45,6 +45,9 @@ import shinline.cli.words.Words;
 import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
+import shinline.metrics.track.Side;
+import shinline.metrics.track.ToldLegs;
+import shinline.vision.clip.ClipPart;
 import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
 
@@ -95,6 +98,18 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--pitch", paramLabel = "DEG")
   private @Nullable Double pitch;
+
+  @Option(names = "--front", paramLabel = "LEG", converter = SideConverter.class)
+  private @Nullable Side front;
+
+  @Option(names = "--facing", paramLabel = "SIDE", converter = SideConverter.class)
+  private @Nullable Side facing;
+
+  @Option(names = "--from", paramLabel = "TIME", converter = ClipTimeConverter.class)
+  private @Nullable Double from;
+
+  @Option(names = "--to", paramLabel = "TIME", converter = ClipTimeConverter.class)
+  private @Nullable Double to;
 
   @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
@@ -341,8 +356,20 @@ public final class CheckCommand implements Callable<Integer> {
         request(),
         model,
         captureFps(),
+        part(),
         Optional.ofNullable(disc)
             .map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))));
+  }
+
+  private ClipPart part() {
+    double fromS = from == null ? 0 : from;
+    double toS = to == null ? Double.POSITIVE_INFINITY : to;
+    if (!(toS > fromS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          Words.say("check.part-empty", Double.toString(fromS), Double.toString(toS)));
+    }
+    return new ClipPart(fromS, toS);
   }
 
   private SetRequest request() {
@@ -356,6 +383,8 @@ public final class CheckCommand implements Callable<Integer> {
     if (pitch != null) {
       request = request.withPitchDeg(pitch);
     }
+    request =
+        request.withLegs(new ToldLegs(Optional.ofNullable(facing), Optional.ofNullable(front)));
     return roll == null ? request : request.withRollDeg(roll);
   }
 

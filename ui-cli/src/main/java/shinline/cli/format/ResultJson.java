@@ -29,6 +29,9 @@ import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinTarget;
 import shinline.metrics.target.Target;
 import shinline.metrics.target.TempoTarget;
+import shinline.metrics.track.Side;
+import shinline.metrics.track.ToldLegs;
+import shinline.vision.clip.ClipPart;
 
 /**
  * Writes {@code shinline-result/1}, the contract of docs/result-format.md. Keys come in a fixed
@@ -67,7 +70,7 @@ public final class ResultJson {
       SetResult set = report.set();
       out.writeStartObject();
       json.head(report.clip());
-      json.setUp(report.clip(), set.setUp(), report.warnings());
+      json.setUp(report, set.setUp());
       json.target(set.target());
       out.writeArrayFieldStart("reps");
       for (RepResult rep : set.reps()) {
@@ -123,7 +126,9 @@ public final class ResultJson {
     out.writeEndObject();
   }
 
-  private void setUp(ClipFacts clip, SetUp setUp, List<String> clipWarnings) throws IOException {
+  private void setUp(ClipReport.Measured report, SetUp setUp) throws IOException {
+    ClipFacts clip = report.clip();
+    List<String> clipWarnings = report.warnings();
     out.writeObjectFieldStart("setup");
     word("facing", setUp.facing());
     word("frontLeg", setUp.frontLeg());
@@ -140,9 +145,31 @@ public final class ResultJson {
     if (setUp.cameraHold() != SetUp.CameraHold.STILL) {
       word("cameraMotion", setUp.cameraHold());
     }
+    overrides(report.footage());
     out.writeStringField("poseModel", clip.poseModel());
     strings("warnings", Stream.concat(setUp.warnings().stream(), clipWarnings.stream()).toList());
     out.writeEndObject();
+  }
+
+  /** What the coach told and the clip was not asked for. */
+  private void overrides(Optional<ClipReport.Footage> footage) throws IOException {
+    ToldLegs told = footage.map(f -> f.request().overrides().legs()).orElse(ToldLegs.NOTHING);
+    ClipPart part = footage.map(ClipReport.Footage::part).orElse(ClipPart.WHOLE);
+    out.writeObjectFieldStart("overrides");
+    side("frontLeg", told.frontLeg());
+    side("facing", told.facing());
+    optional("fromS", part.fromS() > 0 ? Optional.of(part.fromS()) : Optional.empty(), PLACES);
+    optional(
+        "toS", Double.isInfinite(part.toS()) ? Optional.empty() : Optional.of(part.toS()), PLACES);
+    out.writeEndObject();
+  }
+
+  private void side(String name, Optional<Side> side) throws IOException {
+    if (side.isPresent()) {
+      word(name, side.get());
+    } else {
+      out.writeNullField(name);
+    }
   }
 
   private void unknownSetUp(ClipFacts clip, List<String> warnings) throws IOException {

@@ -9,6 +9,7 @@ import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.RawTrack;
+import shinline.vision.clip.ClipPart;
 import shinline.vision.scene.CameraPath;
 
 /** What came of one clip. */
@@ -41,8 +42,9 @@ public sealed interface ClipReport {
    * What a set is measured from.
    *
    * @param track what the pose model saw, in the still view of the camera
+   * @param part the part of the clip that was looked at
    */
-  record Footage(RawTrack track, SetRequest request, ClipObservations seen) {}
+  record Footage(RawTrack track, SetRequest request, ClipPart part, ClipObservations seen) {}
 
   /** The clip was read, but no set could be measured in it. */
   record NotMeasured(

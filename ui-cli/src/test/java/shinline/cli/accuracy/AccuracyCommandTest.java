@@ -132,6 +132,7 @@ class AccuracyCommandTest {
             was.cmPerPx(),
             was.scaleSource(),
             was.cameraHold(),
+            was.shownLegs(),
             List.of());
     return new ClipReport.Measured(
         any.clip(),

@@ -79,6 +79,7 @@ class CalibrateCommandTest {
         new ClipReport.Footage(
             track(clip.resolveSibling(name.replace(".mp4", ".truth.json"))),
             options.request(),
+            shinline.vision.clip.ClipPart.WHOLE,
             ClipObservations.none());
     return new SetAnalysis(CalibrationFile.shipped(options.model()))
         .measure(footage.track(), footage.request(), footage.seen())

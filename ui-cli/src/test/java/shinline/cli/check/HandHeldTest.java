@@ -39,6 +39,7 @@ class HandHeldTest {
           SetRequest.plain().withAthleteHeightM(1.8),
           PoseModel.FULL,
           OptionalDouble.empty(),
+          shinline.vision.clip.ClipPart.WHOLE,
           Optional.empty());
 
   private static final Path CLIP = Path.of("..", "sample-clips", "plain1-bench-shallow.mp4");

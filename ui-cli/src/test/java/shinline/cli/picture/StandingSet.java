@@ -26,6 +26,7 @@ import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 import shinline.metrics.view.Attitude;
 
@@ -122,6 +123,7 @@ final class StandingSet {
                 Optional.of(0.4),
                 SetUp.ScaleSource.HEIGHT,
                 SetUp.CameraHold.STILL,
+                new ShownLegs(Side.RIGHT, 1, Side.RIGHT, true),
                 List.of()),
             Target.none(),
             List.of(rep),

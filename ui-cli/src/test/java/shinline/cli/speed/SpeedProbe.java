@@ -31,6 +31,7 @@ import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOptions;
+import shinline.vision.clip.ClipPart;
 import shinline.vision.clip.FfmpegClipReader;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
@@ -162,7 +163,8 @@ final class SpeedProbe {
   private static CheckOptions options() {
     SetRequest request =
         SetRequest.of(Target.preset(ShinPreset.OVER_TOE)).withAthleteHeightM(HEIGHT_M);
-    return new CheckOptions(request, PoseModel.HEAVY, OptionalDouble.empty(), Optional.empty());
+    return new CheckOptions(
+        request, PoseModel.HEAVY, OptionalDouble.empty(), ClipPart.WHOLE, Optional.empty());
   }
 
   private static int read(Path file, FrameChoice choice) {

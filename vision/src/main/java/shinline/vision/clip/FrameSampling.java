@@ -6,6 +6,7 @@ package shinline.vision.clip;
  * speed of the worse one looking at every frame (docs/decisions, measured on clips with truth).
  */
 public final class FrameSampling implements FrameChoice {
+  private final ClipPart part;
   private final double everyS;
   private double dueS;
   private double lastS = Double.NEGATIVE_INFINITY;
@@ -13,8 +14,10 @@ public final class FrameSampling implements FrameChoice {
   /**
    * @param sampledFramesPerS looks a second, about; more than the clip has frames looks at every
    *     frame
+   * @param part the frames outside it are passed over
    */
-  public FrameSampling(double sampledFramesPerS) {
+  public FrameSampling(double sampledFramesPerS, ClipPart part) {
+    this.part = part;
     everyS = 1 / sampledFramesPerS;
   }
 
@@ -24,7 +27,7 @@ public final class FrameSampling implements FrameChoice {
     double stepS = Double.isInfinite(lastS) ? 0 : timeS - lastS;
     lastS = timeS;
     // A quarter of a frame early is on time: frame times do not meet the schedule exactly.
-    if (timeS < dueS - stepS / 4) {
+    if (timeS < dueS - stepS / 4 || !part.holds(timeS)) {
       return false;
     }
     dueS = Math.max(dueS + everyS, timeS + everyS / 2);
