@@ -11,6 +11,8 @@ import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.kinematics.Kinematics;
+import shinline.metrics.plausibility.BodyLimits;
+import shinline.metrics.plausibility.ShoulderSight;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.scale.BodyScale;
 import shinline.metrics.signal.Series;
@@ -36,21 +38,24 @@ record Body(
 
   /**
    * @param view what the picture made of the side plane
+   * @param shoulders whether what needs them can be told
    */
-  static Optional<Body> of(CleanTrack corrected, ViewGeometry view, Calibration calibration) {
+  static Optional<Body> of(
+      CleanTrack corrected, ViewGeometry view, ShoulderSight shoulders, Calibration calibration) {
     Optional<BodyScale> scale = BodyScale.of(corrected, calibration);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
     Optional<Point> heel = planted(corrected.path(BodyPoint.FRONT_HEEL));
     if (scale.isEmpty() || toe.isEmpty() || heel.isEmpty()) {
       return Optional.empty();
     }
+    Kinematics possible = Kinematics.of(corrected, toe.get()).within(BodyLimits.DEFAULT);
     return Optional.of(
         new Body(
             corrected,
             scale.get(),
             toe.get(),
             heel.get(),
-            Kinematics.of(corrected, toe.get()),
+            shoulders == ShoulderSight.HIDDEN ? possible.withoutTrunk() : possible,
             lookDown(view.lookDown(toe.get()), calibration),
             calibration));
   }

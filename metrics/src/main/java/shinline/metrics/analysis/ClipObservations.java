@@ -13,12 +13,27 @@ import shinline.metrics.view.RoomSight;
  * @param room what the background's straight lines tell of the camera
  * @param disc a disc of known size seen beside the athlete
  * @param outlines the trunk's outline in some frames, in standing and at the bottoms
+ * @param doubtful stretches whose pictures are not sound
  */
 public record ClipObservations(
-    CameraHold hold, Optional<RoomSight> room, Optional<Disc> disc, List<TrunkOutline> outlines) {
+    CameraHold hold,
+    Optional<RoomSight> room,
+    Optional<Disc> disc,
+    List<TrunkOutline> outlines,
+    List<DoubtfulSpan> doubtful) {
   public ClipObservations {
     outlines = List.copyOf(outlines);
+    doubtful = List.copyOf(doubtful);
   }
+
+  /**
+   * A stretch of the clip whose pictures rest on one that could not be decoded whole, or are
+   * missing.
+   *
+   * @param fromS seconds from the first frame
+   * @param toS seconds from the first frame
+   */
+  public record DoubtfulSpan(double fromS, double toS) {}
 
   /**
    * @param diameterM true diameter, metres
@@ -29,22 +44,27 @@ public record ClipObservations(
 
   /** A camera that stood still before a room that tells nothing. */
   public static ClipObservations none() {
-    return new ClipObservations(CameraHold.STILL, Optional.empty(), Optional.empty(), List.of());
+    return new ClipObservations(
+        CameraHold.STILL, Optional.empty(), Optional.empty(), List.of(), List.of());
   }
 
   public ClipObservations withHold(CameraHold cameraHold) {
-    return new ClipObservations(cameraHold, room, disc, outlines);
+    return new ClipObservations(cameraHold, room, disc, outlines, doubtful);
   }
 
   public ClipObservations withRoom(Optional<RoomSight> seen) {
-    return new ClipObservations(hold, seen, disc, outlines);
+    return new ClipObservations(hold, seen, disc, outlines, doubtful);
   }
 
   public ClipObservations withDisc(Optional<Disc> seen) {
-    return new ClipObservations(hold, room, seen, outlines);
+    return new ClipObservations(hold, room, seen, outlines, doubtful);
   }
 
   public ClipObservations withOutlines(List<TrunkOutline> seen) {
-    return new ClipObservations(hold, room, disc, seen);
+    return new ClipObservations(hold, room, disc, seen, doubtful);
+  }
+
+  public ClipObservations withDoubtful(List<DoubtfulSpan> spans) {
+    return new ClipObservations(hold, room, disc, outlines, spans);
   }
 }

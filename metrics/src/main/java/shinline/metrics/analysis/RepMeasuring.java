@@ -27,6 +27,7 @@ final class RepMeasuring {
   private static final double BRIDGE_S = 0.1;
 
   private final Body body;
+  private final SetSight sight;
   private final Scale scale;
   private final Calibration calibration;
   private final IntervalModel intervals;
@@ -38,12 +39,14 @@ final class RepMeasuring {
 
   RepMeasuring(
       Body body,
+      SetSight sight,
       Scale scale,
       AttitudeDoubt attitude,
       CameraSway sway,
       double yawDeg,
       double frameS) {
     this.body = body;
+    this.sight = sight;
     this.scale = scale;
     calibration = body.calibration();
     intervals = new IntervalModel(calibration, scale.share());
@@ -128,7 +131,7 @@ final class RepMeasuring {
   private Reading angle(Measure measure, Series series, BottomWindow window, BodyPoint... points) {
     OptionalDouble value = window.bottomMedian(series);
     if (value.isEmpty()) {
-      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
+      return missing(window, points);
     }
     double jitterDeg = Math.toDegrees(Math.sqrt(2) * settled(window, points) / segmentPx());
     return reading(measure, value.getAsDouble(), 1, jitterDeg, window, points);
@@ -144,7 +147,7 @@ final class RepMeasuring {
       BottomWindow window) {
     Optional<Double> cm = scale.cmPerPx();
     if (px.isEmpty()) {
-      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
+      return missing(window, a, b);
     }
     if (cm.isEmpty()) {
       return Reading.missing(Gap.NO_SCALE);
@@ -158,7 +161,7 @@ final class RepMeasuring {
   private Reading share(
       Measure measure, OptionalDouble px, double whole, BottomWindow window, BodyPoint... points) {
     if (px.isEmpty()) {
-      return Reading.missing(Gap.UNSEEN_AT_BOTTOM);
+      return missing(window, points);
     }
     return reading(
         measure,
@@ -167,6 +170,11 @@ final class RepMeasuring {
         100 * Math.hypot(settled(window, points), sway.px()) / whole,
         window,
         points);
+  }
+
+  private Reading missing(BottomWindow window, BodyPoint... points) {
+    return Reading.missing(
+        sight.whyMissing(window.fromS() - BRIDGE_S, window.toS() + BRIDGE_S, points));
   }
 
   private Reading reading(
@@ -181,15 +189,12 @@ final class RepMeasuring {
       double sure = window.bottomMedian(body.track().path(point).confidence()).orElse(0);
       doubt = Math.min(doubt, sure * seenShare(point, window));
     }
+    double patched = sight.doubtfulShare(window.fromS() - BRIDGE_S, window.toS() + BRIDGE_S);
+    double sound = Math.max(0, doubt * (1 - patched));
     return Reading.of(
         value,
         intervals.plusMinus(
-            measure,
-            value,
-            unit * attitude.sigma(measure, window),
-            jitter,
-            Math.max(0, doubt),
-            yawDeg));
+            measure, value, unit * attitude.sigma(measure, window), jitter, sound, yawDeg));
   }
 
   /** Share of the looks around the bottom that saw the point; the others were bridged. */

@@ -14,10 +14,9 @@ import shinline.metrics.correction.CorrectionTable;
 import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
-import shinline.metrics.reps.Rep;
-import shinline.metrics.reps.RepFinder;
-import shinline.metrics.reps.RepParameters;
-import shinline.metrics.reps.RepSearch;
+import shinline.metrics.plausibility.BodyLimits;
+import shinline.metrics.plausibility.PlausibleTrack;
+import shinline.metrics.plausibility.ShoulderSight;
 import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
@@ -57,7 +56,8 @@ public final class SetAnalysis {
                 resolved ->
                     Optional.of(
                         landmarks(
-                            resolved.track(), attitude(raw, resolved.track(), request, seen))),
+                            PlausibleTrack.of(resolved.track(), BodyLimits.DEFAULT).track(),
+                            attitude(raw, resolved.track(), request, seen))),
                 unresolved -> Optional.empty());
   }
 
@@ -66,7 +66,8 @@ public final class SetAnalysis {
     Attitude.Evidence evidence =
         new Attitude.Evidence(
             request.overrides().rollDeg(), request.overrides().pitchDeg(), seen.room());
-    return Attitude.of(evidence, raw, legs, calibration);
+    return Attitude.of(
+        evidence, ShoulderSight.of(raw, calibration).believed(raw), legs, calibration);
   }
 
   private Landmarks landmarks(LegTrack legs, Attitude attitude) {
@@ -109,7 +110,8 @@ public final class SetAnalysis {
     if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)) {
       return not(Kind.TOO_SHORT, "the clip is too short to hold a rep", "film the whole set");
     }
-    double yawDeg = SideView.yawDeg(raw, calibration);
+    ShoulderSight shoulders = ShoulderSight.of(raw, calibration);
+    double yawDeg = SideView.yawDeg(shoulders.believed(raw), calibration);
     double refusedDeg = calibration.value(CalibrationKey.SIDE_VIEW_REFUSED);
     if (yawDeg > refusedDeg) {
       return not(
@@ -127,6 +129,7 @@ public final class SetAnalysis {
             resolved ->
                 found(
                     resolved.track(),
+                    shoulders,
                     attitude(raw, resolved.track(), request, seen),
                     request,
                     seen),
@@ -137,46 +140,38 @@ public final class SetAnalysis {
                     "make sure it is a split squat seen from the side, both feet in view"));
   }
 
-  private Found found(LegTrack legs, Attitude attitude, SetRequest request, ClipObservations seen) {
+  private Found found(
+      LegTrack raw,
+      ShoulderSight shoulders,
+      Attitude attitude,
+      SetRequest request,
+      ClipObservations seen) {
+    PlausibleTrack plausible = PlausibleTrack.of(raw, BodyLimits.DEFAULT);
+    LegTrack legs = plausible.track();
+    SetSight sight = new SetSight(raw, plausible.implausible(), shoulders, seen.doubtful());
     Landmarks landmarks = landmarks(legs, attitude);
     ViewGeometry view = landmarks.view();
     CleanTrack corrected =
         new JointCentreCorrection(CorrectionTable.of(calibration))
             .correct(landmarks.track().toSagittalPlane(view));
-    Optional<Body> maybe = Body.of(corrected, view, calibration);
+    Optional<Body> maybe = Body.of(corrected, view, shoulders, calibration);
     if (maybe.isEmpty()) {
       return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);
     }
     Body body = maybe.get();
-    RepSearch search =
-        new RepFinder(RepParameters.DEFAULT).find(body.kinematics().hipY(), body.scale().legPx());
-    List<Rep> reps = search.reps().stream().filter(r -> splitThroughout(r, corrected)).toList();
-    if (reps.isEmpty()) {
+    Movements movements = Movements.of(body);
+    if (movements.reps().isEmpty()) {
       String why =
-          search.notCounted().isEmpty()
+          movements.notCounted().isEmpty()
               ? "the hips never go down and come up again"
-              : search.notCounted().get(0).reason().words();
+              : movements.notCounted().get(0).reason().words();
       return not(
           Kind.NO_REP, "no rep was found: " + why, "film the whole set, from standing to standing");
     }
     Scale scale = Scale.of(request.scale(), seen.disc(), body);
     CameraSway sway = CameraSway.of(seen.hold(), body);
-    return new Set(new SetMeasuring(legs, body, scale, attitude, sway, request, seen, reps));
-  }
-
-  /** Picking up weights or sitting down is no rep: the front foot has to be where it is planted. */
-  private boolean splitThroughout(Rep rep, CleanTrack track) {
-    var ankle = track.path(shinline.metrics.track.BodyPoint.FRONT_ANKLE);
-    int inside = 0;
-    int seen = 0;
-    for (int i = 0; i < track.grid().size(); i++) {
-      double t = track.grid().timeS(i);
-      if (t >= rep.times().startS() && t <= rep.times().endS()) {
-        inside++;
-        seen += ankle.seen(i) ? 1 : 0;
-      }
-    }
-    return seen >= calibration.value(CalibrationKey.GATE_ANKLE_SEEN) * inside;
+    return new Set(
+        new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, movements));
   }
 
   private static Nothing not(Kind kind, String reason, String advice) {

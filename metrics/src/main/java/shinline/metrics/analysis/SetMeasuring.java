@@ -22,6 +22,7 @@ import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
 import shinline.metrics.judgement.RepReadings;
 import shinline.metrics.judgement.SetJudge;
+import shinline.metrics.plausibility.ShoulderSight;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.ShortRange;
@@ -41,6 +42,7 @@ import shinline.metrics.view.Attitude;
 final class SetMeasuring {
   private final LegTrack legs;
   private final Body body;
+  private final SetSight sight;
   private final Scale scale;
   private final Attitude attitude;
   private final ViewGeometry view;
@@ -51,19 +53,22 @@ final class SetMeasuring {
 
   private final SetRequest request;
   private final ClipObservations seen;
+  private final Movements movements;
   private final List<Rep> reps;
 
   SetMeasuring(
       LegTrack legs,
       Body body,
+      SetSight sight,
       Scale scale,
       Attitude attitude,
       CameraSway sway,
       SetRequest request,
       ClipObservations seen,
-      List<Rep> reps) {
+      Movements movements) {
     this.legs = legs;
     this.body = body;
+    this.sight = sight;
     this.scale = scale;
     this.attitude = attitude;
     view = attitude.view();
@@ -71,7 +76,8 @@ final class SetMeasuring {
     yawDeg = view.yaw().degrees();
     this.request = request;
     this.seen = seen;
-    this.reps = reps;
+    this.movements = movements;
+    reps = movements.reps();
   }
 
   SetResult result() {
@@ -79,7 +85,13 @@ final class SetMeasuring {
     Calibration calibration = body.calibration();
     RepMeasuring measuring =
         new RepMeasuring(
-            body, scale, new AttitudeDoubt(body, attitude, sway.rollDeg()), sway, yawDeg, frameS());
+            body,
+            sight,
+            scale,
+            new AttitudeDoubt(body, attitude, sway.rollDeg()),
+            sway,
+            yawDeg,
+            frameS());
     BackReading back = back();
     List<RepEvidence> evidence = evidence(back);
     List<List<Fault>> faults =
@@ -93,10 +105,16 @@ final class SetMeasuring {
       Map<Measure, Reading> atBottom = measuring.atBottom(rep);
       TempoReading tempo = measuring.tempo(rep);
       boolean shortRange = shortRange(rep);
-      RepJudgement judgement = judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
+      Optional<RepJudgement.NotJudged> why = sight.whyNotJudged(rep);
+      RepJudgement judgement =
+          why.isPresent()
+              ? RepJudgement.none(k + 1, why.get())
+              : judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
       judgements.add(judgement);
       List<Flag> flags = new ArrayList<>();
-      faults.get(k).forEach(f -> flags.add(telling.flag(f, frameAt(f.atS()))));
+      if (why.isEmpty()) {
+        faults.get(k).forEach(f -> flags.add(telling.flag(f, frameAt(f.atS()))));
+      }
       double bottomS = rep.times().bottomS();
       judgement
           .shinOffTarget()
@@ -121,7 +139,8 @@ final class SetMeasuring {
         Fading.of(results),
         SetJudge.of(target, judgements),
         SeriesReading.of(legs, body, scale, view, reps),
-        backs(results, back));
+        backs(results, back),
+        movements.notCounted());
   }
 
   /** What the faults of each rep are judged by. */
@@ -242,7 +261,7 @@ final class SetMeasuring {
 
   /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
   private List<TrunkOutline> squareOn() {
-    return oblique() ? List.of() : seen.outlines();
+    return oblique() || sight.shoulders() == ShoulderSight.HIDDEN ? List.of() : seen.outlines();
   }
 
   private boolean oblique() {
@@ -251,6 +270,11 @@ final class SetMeasuring {
 
   /** No flag must not pass for a good back where nobody could see it. */
   private Optional<String> unseenBacks(BackReading back) {
+    if (sight.shoulders() == ShoulderSight.HIDDEN) {
+      return Optional.of(
+          "something hides the shoulders, as the disc of a bar does: trunk lean and the outline of"
+              + " the back are not judged");
+    }
     if (oblique()) {
       return Optional.of(
           "the camera is too far off the side to see the outline of the back: rounding and arching"

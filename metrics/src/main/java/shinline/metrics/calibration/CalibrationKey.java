@@ -138,6 +138,7 @@ public enum CalibrationKey {
   GATE_LEAST_LOOKS("gate.least-looks", CalibrationUnit.LOOKS, 1.0, 1000.0),
   GATE_LEAST_FOUND("gate.least-found", CalibrationUnit.SHARE, 0.0, 1.0),
   GATE_ANKLE_SEEN("gate.ankle-seen", CalibrationUnit.SHARE, 0.0, 1.0),
+  SHOULDERS_LEAST_ARM("shoulders.least-arm", CalibrationUnit.SHARE, 0.0, 1.0),
   SIDE_VIEW_SHOULDERS("side-view.shoulders", CalibrationUnit.SHARE, 0.1, 2.0),
   SIDE_VIEW_WARNED("side-view.warned", CalibrationUnit.DEGREES, 0.0, 90.0),
   SIDE_VIEW_REFUSED("side-view.refused", CalibrationUnit.DEGREES, 0.0, 90.0),

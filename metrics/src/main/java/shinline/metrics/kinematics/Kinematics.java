@@ -1,9 +1,12 @@
 package shinline.metrics.kinematics;
 
+import java.util.function.DoublePredicate;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.SegmentAngles;
+import shinline.metrics.plausibility.BodyLimits;
+import shinline.metrics.plausibility.Range;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
@@ -69,6 +72,56 @@ public record Kinematics(
         frames.of(i -> middle(hip, rearHip, i).y(), hip, rearHip),
         frames.of(i -> middle(near, far, i).x(), near, far),
         frames.of(i -> middle(near, far, i).y(), near, far));
+  }
+
+  /** The same without the angles that no body can have. */
+  public Kinematics within(BodyLimits limits) {
+    return new Kinematics(
+        grid,
+        within(shinDeg, limits.shin()),
+        within(trunkLeanDeg, limits.trunkLean()),
+        within(thighDeg, limits.thigh()),
+        within(kneeFlexionDeg, limits.kneeFlexion()),
+        hipFlexionDeg,
+        kneePastToe,
+        hipX,
+        hipY,
+        shoulderX,
+        shoulderY);
+  }
+
+  /** The same without what needs the shoulders. */
+  public Kinematics withoutTrunk() {
+    return new Kinematics(
+        grid,
+        shinDeg,
+        none(trunkLeanDeg),
+        thighDeg,
+        kneeFlexionDeg,
+        none(hipFlexionDeg),
+        kneePastToe,
+        hipX,
+        hipY,
+        none(shoulderX),
+        none(shoulderY));
+  }
+
+  private static Series within(Series series, Range range) {
+    return kept(series, value -> range.holds(value, 0));
+  }
+
+  private static Series none(Series series) {
+    return kept(series, value -> false);
+  }
+
+  private static Series kept(Series series, DoublePredicate stays) {
+    double[] value = new double[series.size()];
+    boolean[] seen = new boolean[series.size()];
+    for (int i = 0; i < value.length; i++) {
+      seen[i] = series.seen(i) && stays.test(series.value(i));
+      value[i] = seen[i] ? series.value(i) : 0;
+    }
+    return Series.of(series.times(), value, seen);
   }
 
   private static Point middle(CleanPath a, CleanPath b, int i) {

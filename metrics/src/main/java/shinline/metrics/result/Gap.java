@@ -4,6 +4,10 @@ package shinline.metrics.result;
 public enum Gap {
   /** The points that it needs were not seen at the bottom. */
   UNSEEN_AT_BOTTOM,
+  /** What was seen at the bottom no body can do. */
+  IMPOSSIBLE,
+  /** Something lies before the shoulders that it needs. */
+  SHOULDERS_HIDDEN,
   /** A length without a scale. */
   NO_SCALE,
   /** The time at the top after the set's last rep. */

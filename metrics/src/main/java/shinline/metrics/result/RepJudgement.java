@@ -14,8 +14,18 @@ import java.util.stream.Stream;
  * known: unclear comes before near.
  *
  * @param rep number from 1
+ * @param notJudged why the rep is not judged at all; then there are no findings
  */
-public record RepJudgement(int rep, List<Finding> findings) {
+public record RepJudgement(int rep, List<Finding> findings, Optional<NotJudged> notJudged) {
+
+  /** Why a rep is not judged. */
+  public enum NotJudged {
+    /** Too much of it was not seen, or seen as no body can be. */
+    NOT_SEEN,
+    /** Too much of it lies in damaged pictures. */
+    DAMAGED_PICTURES
+  }
+
   private static final Comparator<Finding> WORST_FIRST =
       Comparator.comparingInt((Finding f) -> severity(f.verdict())).reversed();
 
@@ -23,8 +33,21 @@ public record RepJudgement(int rep, List<Finding> findings) {
     findings = findings.stream().sorted(WORST_FIRST).toList();
   }
 
+  /** A rep that is judged. */
+  public RepJudgement(int rep, List<Finding> findings) {
+    this(rep, findings, Optional.empty());
+  }
+
+  /** A rep of which too little was seen to judge it by anything. */
+  public static RepJudgement none(int rep, NotJudged why) {
+    return new RepJudgement(rep, List.of(), Optional.of(why));
+  }
+
   /** A rep of which nothing is asked has nothing to miss and is a hit. */
   public Verdict verdict() {
+    if (notJudged.isPresent()) {
+      return Verdict.UNCLEAR;
+    }
     return findings.isEmpty() ? Verdict.HIT : findings.get(0).verdict();
   }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.reps.NotCounted;
 import shinline.metrics.target.Target;
 
 /**
@@ -14,6 +15,8 @@ import shinline.metrics.target.Target;
  * @param fading where form began to fade, if it did
  * @param summary how the set stands, in short
  * @param backs number of a rep with a flag of the back → the back as the flag was read from it
+ * @param notCounted ways down and back, and stretches in which there may be one, that are no rep of
+ *     the set, in order of time
  */
 public record SetResult(
     SetUp setUp,
@@ -23,7 +26,21 @@ public record SetResult(
     Optional<Fading> fading,
     SetSummary summary,
     SeriesTable series,
-    Map<Integer, BackLine> backs) {
+    Map<Integer, BackLine> backs,
+    List<NotCounted> notCounted) {
+
+  /** With every way down and back counted. */
+  public SetResult(
+      SetUp setUp,
+      Target target,
+      List<RepResult> reps,
+      Map<Measure, Double> trend,
+      Optional<Fading> fading,
+      SetSummary summary,
+      SeriesTable series,
+      Map<Integer, BackLine> backs) {
+    this(setUp, target, reps, trend, fading, summary, series, backs, List.of());
+  }
 
   /** Without a flag of the back. */
   public SetResult(
@@ -38,6 +55,7 @@ public record SetResult(
   }
 
   public SetResult {
+    notCounted = List.copyOf(notCounted);
     backs = Map.copyOf(backs);
     reps = List.copyOf(reps);
     trend = Map.copyOf(trend);

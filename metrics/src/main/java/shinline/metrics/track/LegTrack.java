@@ -37,6 +37,22 @@ public record LegTrack(
     paths = Collections.unmodifiableMap(new EnumMap<>(paths));
   }
 
+  /** The same track with other paths. */
+  public LegTrack with(Map<BodyPoint, PointPath> others) {
+    return new LegTrack(
+        frames,
+        timeS,
+        others,
+        facing,
+        frontLeg,
+        sideAgreement,
+        sideIsClear,
+        swappedShare,
+        bodyPx,
+        splitShare,
+        shown);
+  }
+
   public PointPath path(BodyPoint point) {
     return Objects.requireNonNull(paths.get(point));
   }

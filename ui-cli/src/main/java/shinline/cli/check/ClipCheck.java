@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.OutlineCrossing;
@@ -20,6 +21,7 @@ import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.Disc;
+import shinline.metrics.analysis.ClipObservations.DoubtfulSpan;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.calibration.Calibration;
@@ -224,6 +226,12 @@ public final class ClipCheck implements ClipChecker {
       return new RoomSight.Slope(lines.perLongSide(), lines.plusMinus() / RoomSight.NINETY_FIVE);
     }
 
+    private static String spans(List<DoubtfulSpan> spans) {
+      return spans.stream()
+          .map(span -> Words.say("clip.note.doubtful.span", span.fromS(), span.toS()))
+          .collect(Collectors.joining(", "));
+    }
+
     private static CameraHold hold(CameraObserver.Hold told) {
       return switch (told) {
         case STILL -> CameraHold.STILL;
@@ -286,6 +294,12 @@ public final class ClipCheck implements ClipChecker {
         warnings.add(Words.say("clip.note.hand-held"));
       }
       damage(ending).ifPresent(w -> warnings.add(0, w));
+      List<DoubtfulSpan> doubtful =
+          clip.doubtful().stream().map(d -> new DoubtfulSpan(d.fromS(), d.toS())).toList();
+      if (!doubtful.isEmpty()) {
+        seen = seen.withDoubtful(doubtful);
+        warnings.add(Words.say("clip.note.doubtful", spans(doubtful)));
+      }
       if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
         warnings.add(Words.say("clip.note.few-frames", times.medianFps()));
       }

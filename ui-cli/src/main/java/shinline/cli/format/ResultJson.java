@@ -19,6 +19,7 @@ import shinline.cli.text.Headline;
 import shinline.cli.text.JudgementWords;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.reps.NotCounted;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -329,6 +330,15 @@ public final class ResultJson {
       out.writeNullField("fading");
     }
     out.writeStringField("summary", Headline.of(set));
+    out.writeArrayFieldStart("notCounted");
+    for (NotCounted not : set.notCounted()) {
+      out.writeStartObject();
+      number("fromS", not.fromS());
+      number("toS", not.toS());
+      out.writeStringField("reason", not.reason().words());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
     out.writeEndObject();
   }
 
@@ -340,6 +350,8 @@ public final class ResultJson {
     out.writeEndObject();
     out.writeNullField("fading");
     out.writeStringField("summary", Words.say("json.not-measured", why.reason()));
+    out.writeArrayFieldStart("notCounted");
+    out.writeEndArray();
     out.writeEndObject();
   }
 

@@ -9,6 +9,7 @@ import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
+import shinline.cli.text.NotCountedWords;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
@@ -35,6 +36,7 @@ final class TrustSection {
         page,
         Words.say("report.trust.missing"),
         gaps.isEmpty() ? List.of(Words.say("report.trust.nothing-missing")) : gaps);
+    rows(page, Words.say("report.trust.not-counted"), NotCountedWords.of(report.set()));
     rows(
         page,
         Words.say("report.trust.notes"),

@@ -13,8 +13,11 @@ import shinline.metrics.result.RepResult;
 public final class JudgementWords {
   private JudgementWords() {}
 
-  /** For every limit that is not met, worst first; empty for a hit. */
+  /** For every limit that is not met, worst first; or why none is judged; empty for a hit. */
   public static List<String> reasons(RepResult rep) {
+    if (rep.judgement().notJudged().isPresent()) {
+      return List.of(Words.of(rep.judgement().notJudged().get(), "reason"));
+    }
     return rep.judgement().findings().stream().flatMap(f -> reason(f).stream()).toList();
   }
 

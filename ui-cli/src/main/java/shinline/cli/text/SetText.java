@@ -173,6 +173,8 @@ public final class SetText {
                     + layout.signs().dash()
                     + " "
                     + Words.say("text.reasons", String.join(", ", reps), sentence(what))));
+    NotCountedWords.of(set)
+        .forEach(line -> lines.add(INDENT + layout.signs().dash() + " " + sentence(line)));
     if (!lines.isEmpty()) {
       lines.add(0, "");
     }

@@ -1,6 +1,7 @@
 package shinline.cli.check;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.bytedeco.javacpp.indexer.DoubleIndexer;
 import org.bytedeco.opencv.global.opencv_core;
@@ -13,6 +14,7 @@ import shinline.vision.clip.ClipInfo;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.DoubtfulPictures;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
 import shinline.vision.clip.FrameTimes;
@@ -108,6 +110,11 @@ final class ShakenReader implements ClipReader {
             black);
       }
       return Optional.of(new Frame(still.index(), still.timeS(), image));
+    }
+
+    @Override
+    public List<DoubtfulPictures> doubtful() {
+      return List.of();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package shinline.vision.clip;
 
+import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 
@@ -46,6 +47,13 @@ public interface Clip extends AutoCloseable {
    * @throws IllegalStateException while pictures are left
    */
   FrameTimes times();
+
+  /**
+   * Where the pictures handed out rest on one that could not be decoded whole, in order of time.
+   *
+   * @throws IllegalStateException while pictures are left
+   */
+  List<DoubtfulPictures> doubtful();
 
   /**
    * Frees the file and the buffers; the last frame's picture is gone. May be called early, twice.

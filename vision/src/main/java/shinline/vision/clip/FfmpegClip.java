@@ -1,5 +1,6 @@
 package shinline.vision.clip;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.bytedeco.opencv.opencv_core.Mat;
@@ -95,6 +96,12 @@ final class FfmpegClip implements Clip {
   public FrameTimes times() {
     ending();
     return path.times();
+  }
+
+  @Override
+  public List<DoubtfulPictures> doubtful() {
+    ending();
+    return tally.doubtful();
   }
 
   @Override

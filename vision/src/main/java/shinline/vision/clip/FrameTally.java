@@ -28,6 +28,16 @@ final class FrameTally {
 
   private final double secondsPerTick;
   private final Ticks promised = new Ticks();
+
+  /** Promised, and no other picture is decoded from them. */
+  private final Ticks unreferenced = new Ticks();
+
+  /** Read, and decoded from nothing else: what follows them is sound again. */
+  private final Ticks keys = new Ticks();
+
+  /** Read, and not decoded from a later one. */
+  private final Ticks anchors = new Ticks();
+
   private final Ticks read = new Ticks();
 
   /**
@@ -42,6 +52,21 @@ final class FrameTally {
     promised.add(tick);
   }
 
+  /** No other picture is decoded from the promised one of this time. */
+  void unreferenced(long tick) {
+    unreferenced.add(tick);
+  }
+
+  /** The good picture of this time is decoded from nothing else. */
+  void key(long tick) {
+    keys.add(tick);
+  }
+
+  /** The good picture of this time is not decoded from any that is shown later. */
+  void anchor(long tick) {
+    anchors.add(tick);
+  }
+
   /** A good picture with this time came out of the decoder. */
   void good(long tick) {
     read.add(tick);
@@ -50,6 +75,9 @@ final class FrameTally {
   /** Forgets all, for a film that is read anew from its beginning. */
   void restart() {
     promised.clear();
+    unreferenced.clear();
+    keys.clear();
+    anchors.clear();
     read.clear();
   }
 
@@ -96,6 +124,36 @@ final class FrameTally {
     return gaps.isEmpty()
         ? new ClipEnding.Complete(good.length)
         : new ClipEnding.Damaged(good.length, expected, gaps);
+  }
+
+  /**
+   * Where pictures came out of the decoder that rest on one that did not: the decoder patches what
+   * is missing from others, and goes on from there without a further complaint, to the next picture
+   * that rests on nothing.
+   */
+  List<DoubtfulPictures> doubtful() {
+    long[] good = read.sorted();
+    if (good.length == 0) {
+      return List.of();
+    }
+    long[] alone = unreferenced.sorted();
+    long[] sound = keys.sorted();
+    long[] before = anchors.sorted();
+    long last = good[good.length - 1];
+    List<DoubtfulPictures> spans = new ArrayList<>();
+    long until = Long.MIN_VALUE;
+    for (long tick : promised.sorted()) {
+      boolean missing = Arrays.binarySearch(good, tick) < 0 && tick < last;
+      if (!missing || tick < until || Arrays.binarySearch(alone, tick) >= 0) {
+        continue;
+      }
+      int anchor = -Arrays.binarySearch(before, tick) - 2;
+      int key = -Arrays.binarySearch(sound, tick) - 1;
+      long from = Math.max(until, anchor >= 0 ? before[anchor] : good[0]);
+      until = key < sound.length ? sound[key] : last;
+      spans.add(new DoubtfulPictures(seconds(from - good[0]), seconds(until - good[0])));
+    }
+    return spans;
   }
 
   private double seconds(long ticks) {

@@ -22,6 +22,7 @@ import static org.bytedeco.ffmpeg.global.avformat.av_seek_frame;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_close_input;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
+import static org.bytedeco.ffmpeg.global.avutil.AV_PICTURE_TYPE_B;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_unref;
@@ -57,11 +58,15 @@ final class PictureDecoder implements AutoCloseable {
   /** Reads in a row that may fail before the rest of the film is given up. */
   private static final int MAX_FAILED_READS = 1000;
 
+  /** Within so many bytes of a packet its first slice begins. */
+  private static final int MARK_BYTES = 4096;
+
   private final AVFormatContext format;
   private final int stream;
   private final FrameTally tally;
   private final AVPacket packet = av_packet_alloc();
   private final AVFrame picture = av_frame_alloc();
+  private final ReferenceMark marks;
   private AVCodecContext codec;
   private Travel travel;
   private boolean draining;
@@ -86,6 +91,7 @@ final class PictureDecoder implements AutoCloseable {
     this.codec = codec;
     this.tally = tally;
     this.travel = travel;
+    marks = new ReferenceMark(extradata(codec));
   }
 
   /**
@@ -149,6 +155,12 @@ final class PictureDecoder implements AutoCloseable {
         if (isGood(picture)) {
           lastTick = tickOf(picture);
           tally.good(lastTick);
+          if ((picture.flags() & AVFrame.AV_FRAME_FLAG_KEY) != 0) {
+            tally.key(lastTick);
+          }
+          if (picture.pict_type() != AV_PICTURE_TYPE_B) {
+            tally.anchor(lastTick);
+          }
           return true;
         }
         flawed |= picture.best_effort_timestamp() >= beganTick;
@@ -281,6 +293,9 @@ final class PictureDecoder implements AutoCloseable {
       if (ours) {
         if ((packet.flags() & AV_PKT_FLAG_DISCARD) == 0 && packet.pts() != AV_NOPTS_VALUE) {
           tally.promise(packet.pts());
+          if (unreferenced()) {
+            tally.unreferenced(packet.pts());
+          }
         }
         note();
         flawed |= avcodec_send_packet(codec, packet) < 0;
@@ -292,6 +307,24 @@ final class PictureDecoder implements AutoCloseable {
     }
     draining = true;
     avcodec_send_packet(codec, null);
+  }
+
+  private boolean unreferenced() {
+    if (codec.codec_id() != AV_CODEC_ID_H264) {
+      return false;
+    }
+    // The slice comes first, but for a few small units before it.
+    byte[] start = new byte[Math.min(packet.size(), MARK_BYTES)];
+    packet.data().get(start);
+    return marks.unreferenced(start);
+  }
+
+  private static byte[] extradata(AVCodecContext codec) {
+    byte[] extradata = new byte[Math.max(0, codec.extradata_size())];
+    if (extradata.length > 0) {
+      codec.extradata().get(extradata);
+    }
+    return extradata;
   }
 
   /** Notes where the packet about to be decoded lies, and whether its picture is wanted. */

@@ -143,6 +143,12 @@ final class ReadAheadClip implements Clip {
   }
 
   @Override
+  public List<DoubtfulPictures> doubtful() {
+    // Stopped while the other thread still had the film: nothing is known then.
+    return last().ending() instanceof ClipEnding.Stopped ? List.of() : inner.doubtful();
+  }
+
+  @Override
   public void close() {
     if (closed) {
       return;

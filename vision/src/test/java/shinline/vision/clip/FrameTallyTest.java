@@ -55,4 +55,45 @@ final class FrameTallyTest {
     // Sound that runs on for less than a second.
     assertThat(tally(20).ending(0, 2.8)).isEqualTo(new ClipEnding.Complete(20));
   }
+
+  /** Ten pictures a second, a key every second, every odd one leant on by nobody. */
+  private static FrameTally coded(int promised, int... missing) {
+    FrameTally tally = tally(promised, missing);
+    List<Integer> gone = java.util.Arrays.stream(missing).boxed().toList();
+    for (int n = 0; n < promised; n++) {
+      if (n % 2 == 1) {
+        tally.unreferenced(n);
+      } else if (!gone.contains(n)) {
+        tally.anchor(n);
+        if (n % 10 == 0) {
+          tally.key(n);
+        }
+      }
+    }
+    return tally;
+  }
+
+  @Test
+  void whatFollowsAMissingPictureIsDoubtfulToTheNextKey() {
+    assertThat(coded(40, 14).doubtful())
+        .containsExactly(new DoubtfulPictures(12 * TENTH, 20 * TENTH));
+  }
+
+  @Test
+  void aPictureThatNobodyLeansOnLeavesNoDoubt() {
+    assertThat(coded(40, 13).doubtful()).isEmpty();
+    assertThat(coded(40).doubtful()).isEmpty();
+  }
+
+  @Test
+  void aMissingKeyIsDoubtfulToTheNextOneAndTwoOfOneStretchAreOne() {
+    assertThat(coded(40, 20, 24).doubtful())
+        .containsExactly(new DoubtfulPictures(18 * TENTH, 30 * TENTH));
+  }
+
+  @Test
+  void withoutAFurtherKeyTheDoubtGoesOnToTheEnd() {
+    assertThat(coded(40, 34).doubtful())
+        .containsExactly(new DoubtfulPictures(32 * TENTH, 39 * TENTH));
+  }
 }

@@ -2,6 +2,7 @@ package shinline.vision.clip;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.opencv.opencv_core.Mat;
@@ -63,6 +64,11 @@ final class ReadAheadClipReaderTest extends ClipReaderContract {
       }
       given++;
       return Optional.of(new Frame(given - 1, given / 30.0, image));
+    }
+
+    @Override
+    public List<DoubtfulPictures> doubtful() {
+      return List.of();
     }
 
     @Override
