@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param holdS mean over the reps, seconds
  * @param driveSpeedMps mean over the reps, m/s
  * @param barSpeedMps mean over the reps, m/s
+ * @param plusMinus mean ± of the four numbers above, by their names on the line
+ * @param reps what each rep showed, by its number and then by the name of the measure or number
  */
 public record MeasuredSet(
     Optional<String> sha256,
@@ -21,7 +23,9 @@ public record MeasuredSet(
     Optional<Double> loweringS,
     Optional<Double> holdS,
     Optional<Double> driveSpeedMps,
-    Optional<Double> barSpeedMps) {
+    Optional<Double> barSpeedMps,
+    Map<String, Double> plusMinus,
+    Map<Integer, Map<String, Double>> reps) {
 
   /**
    * Mean of a measure at the bottom over the reps.
@@ -33,6 +37,44 @@ public record MeasuredSet(
 
   public MeasuredSet {
     atBottom = Map.copyOf(atBottom);
+    plusMinus = Map.copyOf(plusMinus);
+    reps = Map.copyOf(reps);
+  }
+
+  /** Means alone. */
+  public MeasuredSet(
+      Optional<String> sha256,
+      Optional<String> version,
+      Map<String, BottomMean> atBottom,
+      Optional<Double> loweringS,
+      Optional<Double> holdS,
+      Optional<Double> driveSpeedMps,
+      Optional<Double> barSpeedMps) {
+    this(
+        sha256,
+        version,
+        atBottom,
+        loweringS,
+        holdS,
+        driveSpeedMps,
+        barSpeedMps,
+        Map.of(),
+        Map.of());
+  }
+
+  /** The same with what each rep showed and the ± of the numbers that are no bottom values. */
+  public MeasuredSet with(
+      Map<String, Double> morePlusMinus, Map<Integer, Map<String, Double>> ofReps) {
+    return new MeasuredSet(
+        sha256,
+        version,
+        atBottom,
+        loweringS,
+        holdS,
+        driveSpeedMps,
+        barSpeedMps,
+        morePlusMinus,
+        ofReps);
   }
 
   /** A set counted by eye. */

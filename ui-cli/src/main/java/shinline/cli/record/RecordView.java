@@ -86,6 +86,15 @@ public final class RecordView {
     return Json.text(line.path("result"), "sha256").map(d -> d.toLowerCase(Locale.ROOT));
   }
 
+  /** What was measured in each set of an athlete, by the id of its line. */
+  public Map<String, MeasuredSet> measured(AthleteName athlete) {
+    Map<String, MeasuredSet> found = new HashMap<>();
+    linesOf(athlete).stream()
+        .filter(l -> l.kind().equals(Entry.SET))
+        .forEach(l -> found.put(l.id(), MeasuredSetReader.read(l)));
+    return found;
+  }
+
   public AthleteRecord of(AthleteName asked) {
     Reading reading = new Reading(asked);
     linesOf(asked).forEach(reading::take);

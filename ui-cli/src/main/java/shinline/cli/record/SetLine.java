@@ -104,6 +104,10 @@ public record SetLine(
             .toList()) {
       number.getValue().ifPresent(v -> node.put(number.getKey(), v));
     }
+    if (!measured.plusMinus().isEmpty()) {
+      ObjectNode plusMinus = node.putObject("plusMinus");
+      new TreeMap<>(measured.plusMinus()).forEach(plusMinus::put);
+    }
     return node;
   }
 
@@ -115,12 +119,17 @@ public record SetLine(
     }
   }
 
-  private static void rep(ObjectNode node, SetCounts.RepNote rep) {
+  private void rep(ObjectNode node, SetCounts.RepNote rep) {
     node.put("rep", rep.rep());
     node.put("judged", rep.judged());
     node.put("onTarget", rep.onTarget());
     ArrayNode flags = node.putArray("flags");
     rep.flags().forEach(flags::add);
+    Map<String, Double> shown = measured.reps().getOrDefault(rep.rep(), Map.of());
+    if (!shown.isEmpty()) {
+      ObjectNode numbers = node.putObject("measured");
+      new TreeMap<>(shown).forEach(numbers::put);
+    }
   }
 
   private static void mean(ObjectNode node, MeasuredSet.BottomMean mean) {

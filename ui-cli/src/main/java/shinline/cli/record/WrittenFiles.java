@@ -12,8 +12,11 @@ import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,6 +24,9 @@ import java.util.Optional;
  * those: a file that was changed since, or is a clip or sheet of the coach's, is never in question.
  */
 public final class WrittenFiles {
+  /** Names the clip of a picture of the bottom. */
+  private static final String BOTTOM_OF = "bottomOf";
+
   private final RecordFolder folder;
 
   public WrittenFiles(RecordFolder folder) {
@@ -29,10 +35,54 @@ public final class WrittenFiles {
 
   /** Notes a file after it was written. */
   public void note(AthleteName athlete, Path file) throws IOException {
+    append(line(athlete, file));
+  }
+
+  /**
+   * Notes a picture of the bottom of a set after it was written.
+   *
+   * @param clipSha256 digest of the clip, as on the line of the set
+   */
+  public void noteBottom(AthleteName athlete, Path picture, String clipSha256) throws IOException {
+    ObjectNode line = line(athlete, picture);
+    line.put(BOTTOM_OF, clipSha256);
+    append(line);
+  }
+
+  /**
+   * Pictures of bottoms of an athlete that are still as they were written, by the digest of their
+   * clip in lower case; of several of one clip the first that is left.
+   */
+  public Map<String, Path> bottoms(AthleteName athlete) throws IOException {
+    Map<String, Path> found = new HashMap<>();
+    for (String row : rows()) {
+      Optional<ObjectNode> line =
+          Json.parse(row).filter(l -> of(l, athlete) && Json.text(l, BOTTOM_OF).isPresent());
+      if (line.isPresent()) {
+        Path file = Path.of(Json.text(line.get(), "file").orElse(""));
+        String clip = Json.text(line.get(), BOTTOM_OF).orElseThrow().toLowerCase(Locale.ROOT);
+        if (Files.isRegularFile(file)
+            && Json.text(line.get(), "sha256").filter(digestOf(file)::equals).isPresent()) {
+          found.putIfAbsent(clip, file);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static boolean of(ObjectNode line, AthleteName athlete) {
+    return Json.text(line, "athlete").map(AthleteName::new).filter(athlete::sameAs).isPresent();
+  }
+
+  private static ObjectNode line(AthleteName athlete, Path file) throws IOException {
     ObjectNode line = Json.object();
     line.put("athlete", athlete.written());
     line.put("file", file.toAbsolutePath().normalize().toString());
     line.put("sha256", digest(file));
+    return line;
+  }
+
+  private void append(ObjectNode line) throws IOException {
     Files.createDirectories(folder.path());
     Files.writeString(
         folder.writtenFiles(),
@@ -57,10 +107,7 @@ public final class WrittenFiles {
     List<ObjectNode> own = new ArrayList<>();
     for (String row : rows()) {
       Optional<ObjectNode> line = Json.parse(row);
-      if (line.flatMap(l -> Json.text(l, "athlete"))
-          .map(AthleteName::new)
-          .filter(athlete::sameAs)
-          .isPresent()) {
+      if (line.filter(l -> of(l, athlete)).isPresent()) {
         own.add(line.get());
       } else {
         kept.append(row).append('\n');

@@ -9,7 +9,7 @@ import java.util.List;
  * @param min value at the start (left or bottom)
  * @param max value at the end; above {@code min}
  */
-record Axis(double min, double max) {
+public record Axis(double min, double max) {
   private static final double HEADROOM = 0.08;
 
   Axis {
@@ -19,7 +19,7 @@ record Axis(double min, double max) {
   }
 
   /** Around the values, with room above and below and never flatter than {@code least}. */
-  static Axis around(double min, double max, double least) {
+  public static Axis around(double min, double max, double least) {
     double size = Math.max(max - min, least);
     double middle = (min + max) / 2;
     double half = size * (0.5 + HEADROOM);
@@ -27,26 +27,26 @@ record Axis(double min, double max) {
   }
 
   /** 0 at {@code min} to 1 at {@code max}. */
-  double share(double value) {
+  public double share(double value) {
     return (value - min) / (max - min);
   }
 
   /** Distance from the left, as SVG and CSS write it. */
-  String across(double value) {
+  public String across(double value) {
     return Figure.plain(100 * share(value), 2) + "%";
   }
 
   /** Distance from the top, as SVG and CSS write it. */
-  String down(double value) {
+  public String down(double value) {
     return Figure.plain(100 - 100 * share(value), 2) + "%";
   }
 
-  Axis times(double factor) {
+  public Axis times(double factor) {
     return new Axis(min * factor, max * factor);
   }
 
   /** Round values inside the range, three to seven of them. */
-  List<Double> ticks() {
+  public List<Double> ticks() {
     double rough = (max - min) / 4;
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
     double step = power;

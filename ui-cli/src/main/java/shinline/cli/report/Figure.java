@@ -11,7 +11,7 @@ import shinline.metrics.result.Reading;
  * Numbers on the page. Lengths are written twice, in centimetres and in inches, and the style sheet
  * shows one of them: the switch then works without a script.
  */
-final class Figure {
+public final class Figure {
   /** Classes of what is shown in one unit only. */
   static final String CM = "cm";
 
@@ -20,7 +20,7 @@ final class Figure {
   private Figure() {}
 
   /** A value with its unit, for running text. */
-  static void quantity(Markup page, double value, MeasureUnit unit) {
+  public static void quantity(Markup page, double value, MeasureUnit unit) {
     if (unit == MeasureUnit.CENTIMETRES) {
       page.leaf("span", number(value, 1) + "\u00a0cm", "class", CM);
       page.leaf("span", number(Units.IMPERIAL.fromCm(value), 1) + "\u00a0in", "class", INCH);
@@ -53,7 +53,7 @@ final class Figure {
   }
 
   /** A unit in a heading. */
-  static void unit(Markup page, MeasureUnit unit) {
+  public static void unit(Markup page, MeasureUnit unit) {
     if (unit == MeasureUnit.CENTIMETRES) {
       page.leaf("span", "cm", "class", CM).leaf("span", "in", "class", INCH);
     } else {
@@ -66,7 +66,7 @@ final class Figure {
     }
   }
 
-  static String symbol(MeasureUnit unit) {
+  public static String symbol(MeasureUnit unit) {
     return switch (unit) {
       case DEGREES -> "°";
       default -> "\u00a0" + Words.of(unit, "symbol");
@@ -82,13 +82,13 @@ final class Figure {
   }
 
   /** Rounded, with a true minus sign and without a negative zero. */
-  static String number(double value, int places) {
+  public static String number(double value, int places) {
     String plain = plain(value, places);
     return plain.startsWith("-") ? "−" + plain.substring(1) : plain;
   }
 
   /** As {@link #number} with an ASCII minus, for attributes that a browser reads. */
-  static String plain(double value, int places) {
+  public static String plain(double value, int places) {
     String plain = String.format(Locale.ROOT, "%." + places + "f", value);
     return plain.startsWith("-") && plain.chars().noneMatch(c -> c >= '1' && c <= '9')
         ? plain.substring(1)
@@ -96,7 +96,7 @@ final class Figure {
   }
 
   /** A value for an attribute; empty where nothing was seen. */
-  static String plain(OptionalDouble value, int places) {
+  public static String plain(OptionalDouble value, int places) {
     return value.isPresent() ? plain(value.getAsDouble(), places) : "";
   }
 }

@@ -10,7 +10,7 @@ import shinline.cli.words.Words;
  * else, so that a clip's name can never become markup; elements are closed in the order they were
  * opened.
  */
-final class Markup {
+public final class Markup {
   /** Stands for the first piece in a text; Unicode keeps it for private use. */
   private static final char FIRST_MARK = '\ue000';
 
@@ -22,7 +22,7 @@ final class Markup {
    *
    * @param attributes names and values in turn
    */
-  Markup open(String element, String... attributes) {
+  public Markup open(String element, String... attributes) {
     start(element, attributes);
     out.append('>');
     open.push(element);
@@ -30,7 +30,7 @@ final class Markup {
   }
 
   /** An element without an end tag in HTML, or without content in SVG. */
-  Markup empty(String element, String... attributes) {
+  public Markup empty(String element, String... attributes) {
     start(element, attributes);
     out.append(SVG_SHAPES.contains(element) ? "/>" : ">");
     return this;
@@ -52,36 +52,36 @@ final class Markup {
   }
 
   /** Closes the element opened last. */
-  Markup close() {
+  public Markup close() {
     out.append("</").append(open.pop()).append('>');
     return this;
   }
 
   /** Closes the element opened last and starts a new line: a page a person can read. */
-  Markup end() {
+  public Markup end() {
     close();
     out.append('\n');
     return this;
   }
 
-  Markup text(String text) {
+  public Markup text(String text) {
     escape(text);
     return this;
   }
 
   /** An element with text in it. */
-  Markup leaf(String element, String text, String... attributes) {
+  public Markup leaf(String element, String text, String... attributes) {
     return open(element, attributes).text(text).close();
   }
 
   /** Part of the page that stands in a text. */
   @FunctionalInterface
-  interface Piece {
+  public interface Piece {
     void write(Markup page);
   }
 
   /** A text of the bundle with markup in its places. */
-  Markup words(String key, Piece... pieces) {
+  public Markup words(String key, Piece... pieces) {
     Object[] marks = new Object[pieces.length];
     Arrays.setAll(marks, i -> String.valueOf((char) (FIRST_MARK + i)));
     String text = Words.say(key, marks);
@@ -98,7 +98,7 @@ final class Markup {
   }
 
   /** Text that comes from this program and is markup already: style sheet and script. */
-  Markup own(String markup) {
+  public Markup own(String markup) {
     out.append(markup);
     return this;
   }
@@ -127,7 +127,7 @@ final class Markup {
   /**
    * @throws IllegalStateException when an element was left open
    */
-  String done() {
+  public String done() {
     if (!open.isEmpty()) {
       throw new IllegalStateException("left open: " + open);
     }

@@ -11,7 +11,7 @@ import shinline.metrics.result.MeasureUnit;
  * Draws curves as inline SVG. Places are per cent of the picture, so that one drawing fits a phone
  * and a sheet of paper while letters and line widths keep their size.
  */
-final class PlotFrame {
+public final class PlotFrame {
   /** Inner picture of a curve: stretched to the place it gets, line widths kept by the style. */
   private static final int GRID_W = 2000;
 
@@ -21,14 +21,14 @@ final class PlotFrame {
   private final Axis x;
   private final Axis y;
 
-  PlotFrame(Markup page, Axis x, Axis y) {
+  public PlotFrame(Markup page, Axis x, Axis y) {
     this.page = page;
     this.x = x;
     this.y = y;
   }
 
   /** Numbers beside the plot, in its own narrow picture. */
-  void scale(MeasureUnit unit) {
+  public void scale(MeasureUnit unit) {
     page.open("svg", "class", "scale", "aria-hidden", "true");
     if (unit == MeasureUnit.CENTIMETRES) {
       ticks(Figure.CM, y, "\u00a0cm");
@@ -55,7 +55,7 @@ final class PlotFrame {
     page.close();
   }
 
-  void grid(MeasureUnit unit) {
+  public void grid(MeasureUnit unit) {
     if (unit == MeasureUnit.CENTIMETRES) {
       lines(Figure.CM, y);
       lines(Figure.INCH, y.times(Units.IMPERIAL.fromCm(1)));
@@ -75,7 +75,7 @@ final class PlotFrame {
   }
 
   /** A filled part of the plot; infinite ends reach its edge. */
-  void area(String style, double fromX, double toX, double fromY, double toY) {
+  public void area(String style, double fromX, double toX, double fromY, double toY) {
     double left = Math.max(fromX, x.min());
     double right = Math.min(toX, x.max());
     double bottom = Math.max(fromY, y.min());
@@ -98,10 +98,10 @@ final class PlotFrame {
   }
 
   /** Where a curve is at one time. */
-  record Point(double x, OptionalDouble y) {}
+  public record Point(double x, OptionalDouble y) {}
 
   /** A curve, broken where nothing was seen. */
-  void curve(String style, List<Point> points) {
+  public void curve(String style, List<Point> points) {
     page.open(
         "svg",
         "viewBox",

@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
  * Columns of text under a two-line heading: what, and in which unit. Numbers line up on the right,
  * words on the left.
  */
-final class TextTable {
+public final class TextTable {
 
   /** Which edge of the column the cells touch. */
-  enum Edge {
+  public enum Edge {
     LEFT,
     RIGHT
   }
@@ -21,14 +21,14 @@ final class TextTable {
    * @param name first heading line
    * @param unit second heading line, empty for words
    */
-  record Column(String name, String unit, Edge edge) {}
+  public record Column(String name, String unit, Edge edge) {}
 
   /**
    * @param text what is printed
    * @param shown the same with colour codes, which take no room
    */
-  record Cell(String text, String shown) {
-    static Cell of(String text) {
+  public record Cell(String text, String shown) {
+    public static Cell of(String text) {
       return new Cell(text, text);
     }
   }
@@ -38,11 +38,11 @@ final class TextTable {
   private final List<Column> columns;
   private final List<List<Cell>> rows = new ArrayList<>();
 
-  TextTable(List<Column> columns) {
+  public TextTable(List<Column> columns) {
     this.columns = List.copyOf(columns);
   }
 
-  void row(List<Cell> cells) {
+  public void row(List<Cell> cells) {
     if (cells.size() != columns.size()) {
       throw new IllegalArgumentException(cells.size() + " cells in " + columns.size() + " columns");
     }
@@ -50,7 +50,7 @@ final class TextTable {
   }
 
   /** The lines of the table, without trailing blanks. */
-  List<String> lines(Layout layout) {
+  public List<String> lines(Layout layout) {
     int[] widths = IntStream.range(0, columns.size()).map(this::width).toArray();
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(line(columns.stream().map(Column::name).toList(), widths)));
