@@ -83,7 +83,9 @@ public final class ClipCheck implements ClipChecker {
     if (refusal.isPresent()) {
       return unreadable(clip, refusal.get());
     }
-    ClipOptions how = new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads());
+    ClipOptions how =
+        new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads())
+            .within(options.limits());
     try (SideThread side = new SideThread("beside-opening")) {
       return check(new Asked(clip, options, progress, side), how);
     }

@@ -47,6 +47,7 @@ import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.Side;
 import shinline.metrics.track.ToldLegs;
+import shinline.vision.clip.ClipLimits;
 import shinline.vision.clip.ClipPart;
 import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
@@ -68,6 +69,11 @@ public final class CheckCommand implements Callable<Integer> {
   private static final double STEEPEST_PITCH_DEG = 35;
   private static final double SLOWEST_CAPTURE_FPS = 10;
   private static final double FASTEST_CAPTURE_FPS = 2000;
+
+  private static final double LEAST_LIMIT = 0.1;
+  private static final double MOST_MINUTES = 24 * 60;
+  private static final double MOST_GAP_S = 600;
+  private static final double MOST_MEGAPIXELS = 268;
 
   @Spec private CommandSpec spec;
 
@@ -110,6 +116,15 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--to", paramLabel = "TIME", converter = ClipTimeConverter.class)
   private @Nullable Double to;
+
+  @Option(names = "--limit-length", paramLabel = "MINUTES", defaultValue = "60")
+  private double limitMinutes;
+
+  @Option(names = "--limit-gap", paramLabel = "SECONDS", defaultValue = "30")
+  private double limitGapS;
+
+  @Option(names = "--limit-pixels", paramLabel = "MILLIONS", defaultValue = "67")
+  private double limitMegapixels;
 
   @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
@@ -357,8 +372,23 @@ public final class CheckCommand implements Callable<Integer> {
         model,
         captureFps(),
         part(),
-        Optional.ofNullable(disc)
-            .map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))));
+        Optional.ofNullable(disc).map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))),
+        limits());
+  }
+
+  private ClipLimits limits() {
+    limit("--limit-length", limitMinutes, MOST_MINUTES);
+    limit("--limit-gap", limitGapS, MOST_GAP_S);
+    limit("--limit-pixels", limitMegapixels, MOST_MEGAPIXELS);
+    return new ClipLimits(60 * limitMinutes, limitGapS, Math.round(1e6 * limitMegapixels));
+  }
+
+  private void limit(String option, double given, double most) {
+    if (!(given >= LEAST_LIMIT && given <= most)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          Words.say("check.limit-range", option, Double.toString(given), LEAST_LIMIT, most));
+    }
   }
 
   private ClipPart part() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.cli.outcome.ClipFacts;
 import shinline.vision.clip.Clip;
+import shinline.vision.clip.ClipLimits;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
@@ -28,7 +29,7 @@ final class SecondReading {
       OptionalDouble captureFps,
       ClipFacts facts,
       FrameChoice choice) {
-    ClipOptions how = new ClipOptions(captureFps, DECODE_THREADS);
+    ClipOptions how = new ClipOptions(captureFps, DECODE_THREADS).within(ClipLimits.NONE);
     Optional<Clip> clip = open(reader, file, how, choice);
     if (clip.isEmpty() || fits(clip.get(), facts)) {
       return clip;

@@ -13,7 +13,10 @@ public final class ClipWords {
         plain -> Words.of(plain, "reason"),
         other -> Words.of(other.content(), "reason"),
         unknown -> Words.say("clip.codec.reason", unknown.codec()),
-        large -> Words.say("clip.large.reason", large.widthPx(), large.heightPx()),
+        large ->
+            Words.say(
+                "clip.large.reason", large.widthPx(), large.heightPx(), large.mostPixels() / 1e6),
+        tooLong -> Words.say("clip.long.reason", tooLong.seconds() / 60, tooLong.longestS() / 60),
         slow -> Words.say("clip.capture-rate.reason", slow.captureFps(), slow.playbackFps()));
   }
 
@@ -24,6 +27,7 @@ public final class ClipWords {
         other -> Words.say("clip.content.advice"),
         unknown -> Words.say("clip.codec.advice"),
         large -> Words.say("clip.large.advice"),
+        tooLong -> Words.say("clip.long.advice"),
         slow -> Words.say("clip.capture-rate.advice"));
   }
 }

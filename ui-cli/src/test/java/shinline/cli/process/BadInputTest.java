@@ -234,9 +234,56 @@ class BadInputTest {
     assertThat(ran.err()).contains("cannot write /dev/full").containsIgnoringCase("no space");
   }
 
+  /** Its own first pictures are fine; then the clock jumps. */
+  @Test
+  void timesTwoMinutesApart() throws Exception {
+    Films.at(folder.resolve("gap.mp4"), Films.noise(64, 48), 0, 0.1, 0.2, 120, 120.1);
+    unreadable("gap.mp4", "from one picture to the next");
+    Ran ran = check("gap.mp4", "--limit-gap", "121");
+    assertThat(ran.code()).isEqualTo(4);
+  }
+
+  @Test
+  void timesTwoHundredHoursApart() throws Exception {
+    Path clip = folder.resolve("hours.mkv");
+    Films.at(clip, Films.noise(64, 48), 0, 0.1, 0.2, 720_000, 720_000.1);
+    unreadable("hours.mkv", "12000 minutes");
+    Ran ran = check("hours.mkv", "--limit-length", "1440");
+    assertThat(ran.code()).isEqualTo(3);
+  }
+
+  @Test
+  void moreDotsThanAllowed() throws Exception {
+    Films.still(folder.resolve("wide.mp4"), Films.noise(640, 480), 5, Films.Index.LAST);
+    Ran ran = check("wide.mp4", "--limit-pixels", "0.2");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).contains("640 x 480", "--limit-pixels");
+  }
+
+  @Test
+  void pipeInsteadOfClip() throws Exception {
+    Path pipe = folder.resolve("pipe.mp4");
+    assumeTrue(
+        Files.isExecutable(Path.of("/usr/bin/mkfifo"))
+            && new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0,
+        "no pipes on this system");
+    // Nobody ever writes into it.
+    unreadable("pipe.mp4", "pipe");
+  }
+
+  @Test
+  void playlistThatNamesAClip() throws Exception {
+    Films.still(folder.resolve("tiny.mp4"), Films.noise(16, 16), 10, Films.Index.LAST);
+    Files.writeString(folder.resolve("list.mp4"), "ffconcat version 1.0\nfile tiny.mp4\n");
+    unreadable("list.mp4", "text");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "--limit-length=0",
+        "--limit-gap=-1",
+        "--limit-pixels=1000",
         "--frobnicate",
         "--height=3m",
         "--height=178",

@@ -81,6 +81,24 @@ final class Films {
     }
   }
 
+  /** One picture again and again, at times of choice in seconds. */
+  static void at(Path file, Mat picture, double... times) throws IOException {
+    try (FFmpegFrameRecorder recorder =
+            new FFmpegFrameRecorder(file.toFile(), picture.cols(), picture.rows());
+        OpenCVFrameConverter.ToMat convert = new OpenCVFrameConverter.ToMat()) {
+      // Keeps no times of its own, so that any will do.
+      recorder.setVideoCodec(avcodec.AV_CODEC_ID_MJPEG);
+      recorder.setPixelFormat(avutil.AV_PIX_FMT_YUVJ420P);
+      recorder.setFrameRate(FPS);
+      recorder.start();
+      for (double time : times) {
+        recorder.setTimestamp(Math.round(1e6 * time));
+        recorder.record(convert.convert(picture));
+      }
+      recorder.stop();
+    }
+  }
+
   static void sound(Path file) throws IOException {
     try (FFmpegFrameRecorder recorder = new FFmpegFrameRecorder(file.toFile(), 1)) {
       recorder.setFormat("mp4");

@@ -51,6 +51,10 @@ public sealed interface ClipEnding {
   enum StopCause {
     /** A picture could not be converted, most likely for want of memory. */
     PICTURE_FAILED,
+    /** The time from one picture to the next is longer than is allowed. */
+    GAP,
+    /** The pictures go on for longer than is allowed. */
+    LENGTH,
     /** The reading thread was told to stop. */
     CALLED_OFF,
     /** FFmpeg failed. */

@@ -12,8 +12,10 @@ import java.util.OptionalDouble;
  *     cores and one thread keeps memory low. Range 1…64
  * @param quarterTurnsMore clockwise quarter turns after those the file asks for, 0…3; for a file
  *     whose own tag is wrong or missing, so that people stand on their heads or lie in it
+ * @param limits what is refused as too much
  */
-public record ClipOptions(OptionalDouble captureFps, int decodeThreads, int quarterTurnsMore) {
+public record ClipOptions(
+    OptionalDouble captureFps, int decodeThreads, int quarterTurnsMore, ClipLimits limits) {
 
   private static final double MAX_CAPTURE_FPS = 2000;
   private static final int MAX_DECODE_THREADS = 64;
@@ -37,7 +39,7 @@ public record ClipOptions(OptionalDouble captureFps, int decodeThreads, int quar
 
   /** As the file asks to be shown. */
   public ClipOptions(OptionalDouble captureFps, int decodeThreads) {
-    this(captureFps, decodeThreads, 0);
+    this(captureFps, decodeThreads, 0, ClipLimits.USUAL);
   }
 
   /** File times as they are, one decode thread. */
@@ -47,12 +49,17 @@ public record ClipOptions(OptionalDouble captureFps, int decodeThreads, int quar
 
   /** The same options for a clip filmed at {@code fps} frames a second. */
   public ClipOptions capturedAt(double fps) {
-    return new ClipOptions(OptionalDouble.of(fps), decodeThreads, quarterTurnsMore);
+    return new ClipOptions(OptionalDouble.of(fps), decodeThreads, quarterTurnsMore, limits);
   }
 
   /** The same options with so many clockwise quarter turns more. */
   public ClipOptions turnedMore(int quarterTurns) {
     return new ClipOptions(
-        captureFps, decodeThreads, Math.floorMod(quarterTurnsMore + quarterTurns, 4));
+        captureFps, decodeThreads, Math.floorMod(quarterTurnsMore + quarterTurns, 4), limits);
+  }
+
+  /** The same options with other limits. */
+  public ClipOptions within(ClipLimits other) {
+    return new ClipOptions(captureFps, decodeThreads, quarterTurnsMore, other);
   }
 }

@@ -8,6 +8,7 @@ public sealed interface ClipRefusal
         ClipRefusal.OtherContent,
         ClipRefusal.UnknownCodec,
         ClipRefusal.TooLarge,
+        ClipRefusal.TooLong,
         ClipRefusal.CaptureRateTooLow {
 
   /** The file is something well known that is no film. */
@@ -28,8 +29,15 @@ public sealed interface ClipRefusal
    */
   record UnknownCodec(String codec) implements ClipRefusal {}
 
-  /** The picture has more pixels than can be handled. */
-  record TooLarge(int widthPx, int heightPx) implements ClipRefusal {}
+  /** The picture has more pixels than are allowed. */
+  record TooLarge(int widthPx, int heightPx, long mostPixels) implements ClipRefusal {}
+
+  /**
+   * The file says it plays longer than is allowed.
+   *
+   * @param seconds told by the file
+   */
+  record TooLong(double seconds, double longestS) implements ClipRefusal {}
 
   /**
    * The capture rate told is below the rate at which the file plays.
@@ -44,6 +52,7 @@ public sealed interface ClipRefusal
       Function<OtherContent, T> otherContent,
       Function<UnknownCodec, T> unknownCodec,
       Function<TooLarge, T> tooLarge,
+      Function<TooLong, T> tooLong,
       Function<CaptureRateTooLow, T> captureRateTooLow) {
     if (this instanceof PlainRefusal p) {
       return plain.apply(p);
@@ -54,8 +63,11 @@ public sealed interface ClipRefusal
     if (this instanceof UnknownCodec u) {
       return unknownCodec.apply(u);
     }
-    return this instanceof TooLarge t
-        ? tooLarge.apply(t)
+    if (this instanceof TooLarge t) {
+      return tooLarge.apply(t);
+    }
+    return this instanceof TooLong t
+        ? tooLong.apply(t)
         : captureRateTooLow.apply((CaptureRateTooLow) this);
   }
 }

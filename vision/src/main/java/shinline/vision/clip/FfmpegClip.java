@@ -71,6 +71,11 @@ final class FfmpegClip implements Clip {
     }
     try {
       Optional<FrameStamp> stamp = path.next();
+      Optional<ClipEnding.StopCause> breach = tally.breach();
+      if (breach.isPresent()) {
+        ending = new ClipEnding.Stopped(handedOut, breach.get());
+        return Optional.empty();
+      }
       if (stamp.isPresent()) {
         converter.convert(decoder.picture(), image);
         handedOut++;

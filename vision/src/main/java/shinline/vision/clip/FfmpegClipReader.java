@@ -7,6 +7,7 @@ import static org.bytedeco.ffmpeg.global.avcodec.avcodec_find_decoder;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_get_name;
 import static org.bytedeco.ffmpeg.global.avformat.AV_DISPOSITION_ATTACHED_PIC;
 import static org.bytedeco.ffmpeg.global.avformat.av_find_best_stream;
+import static org.bytedeco.ffmpeg.global.avformat.av_find_input_format;
 import static org.bytedeco.ffmpeg.global.avformat.av_guess_sample_aspect_ratio;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_alloc_context;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_close_input;
@@ -52,12 +53,6 @@ public final class FfmpegClipReader implements ClipReader {
   /** The tag in which phones note the rate a slow-motion clip was filmed at. */
   private static final String CAPTURE_FPS_TAG = "com.android.capture.fps";
 
-  /**
-   * Largest picture taken, 8192 × 8192: 8K film (33 million) passes, and one BGR picture stays
-   * under 200 MB.
-   */
-  private static final long MAX_PIXELS = 1L << 26;
-
   /** Pixel shapes outside 1:4 … 4:1 are not from a camera but a mistake in the file. */
   private static final double MAX_PIXEL_ASPECT = 4;
 
@@ -81,13 +76,16 @@ public final class FfmpegClipReader implements ClipReader {
   }
 
   private static ClipOpening openFilm(Path file, ClipOptions options, FrameChoice choice) {
+    // Told, not left to FFmpeg, which would go by the name of some files instead of their bytes.
+    String container = FileProbe.container(file);
     AVFormatContext format = avformat_alloc_context();
     AVDictionary limits = new AVDictionary(null);
     // A film may name other files or addresses to fetch; nothing but the file itself is opened.
     av_dict_set(limits, "protocol_whitelist", "file", 0);
+    av_dict_set(limits, "format_whitelist", container, 0);
     int opened;
     try (BytePointer address = QuietFfmpeg.address(file)) {
-      opened = avformat_open_input(format, address, null, limits);
+      opened = avformat_open_input(format, address, av_find_input_format(container), limits);
     } finally {
       av_dict_free(limits);
     }
@@ -130,8 +128,9 @@ public final class FfmpegClipReader implements ClipReader {
     // Stretching only ever enlarges, so that no detail is lost.
     int width = (int) Math.round(stored.width() * Math.max(1, pixelAspect));
     int height = (int) Math.round(stored.height() / Math.min(1, pixelAspect));
-    if ((long) width * height > MAX_PIXELS) {
-      return new Refused(new ClipRefusal.TooLarge(width, height));
+    long mostPixels = options.limits().mostPixels();
+    if ((long) width * height > mostPixels) {
+      return new Refused(new ClipRefusal.TooLarge(width, height, mostPixels));
     }
     double playbackFps = ratio(stream.avg_frame_rate());
     double factor = 1;
@@ -148,6 +147,10 @@ public final class FfmpegClipReader implements ClipReader {
     double secondsPerTick = ratio(stream.time_base()) / factor;
     Orientation orientation = orientation(stored).turnedMore(options.quarterTurnsMore());
     Promise promise = promise(format, stream, secondsPerTick, factor);
+    double longestS = options.limits().longestS();
+    if (promise.seconds() > longestS) {
+      return new Refused(new ClipRefusal.TooLong(promise.seconds(), longestS));
+    }
     ClipInfo info =
         new ClipInfo(
             orientation.swapsSides() ? height : width,
@@ -179,12 +182,15 @@ public final class FfmpegClipReader implements ClipReader {
         format.streams(other).discard(AVDISCARD_ALL);
       }
     }
-    FrameTally tally = new FrameTally(secondsPerTick);
     // Only mp4 and mov promise a number; the index they have it from is what leaping goes by.
     boolean allSeen = choice.known().map(k -> k.ofFrames() == info.expectedFrames()).orElse(false);
     Travel travel = allSeen && info.expectedFrames() > 0 ? Travel.LEAPING : Travel.WALKING;
+    // From one leap to the next any time may pass.
+    FrameTally tally =
+        new FrameTally(
+            secondsPerTick, travel == Travel.LEAPING ? ClipLimits.NONE : options.limits());
     Optional<PictureDecoder> pictures =
-        PictureDecoder.begin(format, number, decoder, options.decodeThreads(), travel, tally);
+        PictureDecoder.begin(format, number, decoder, options, travel, tally);
     if (pictures.isEmpty()) {
       return noPicture();
     }

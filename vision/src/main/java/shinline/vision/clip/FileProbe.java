@@ -13,8 +13,9 @@ import shinline.vision.clip.ClipRefusal.Content;
 
 /**
  * A look at a file before FFmpeg sees it. FFmpeg gives one and the same message for an empty file,
- * a text and a film without its index, and follows addresses written in text playlists; the coach
- * needs to know which it is, and nothing may be followed.
+ * a text and a film without its index, waits at a pipe, and would open playlists, lists of pictures
+ * and whatever else it knows; the coach needs to know which it is, and only films pass: mp4, mov,
+ * mkv and webm, told by their first bytes, whatever the name.
  */
 final class FileProbe {
   private static final int HEAD_BYTES = 4096;
@@ -28,6 +29,9 @@ final class FileProbe {
   private static final Set<String> FILM_BOXES =
       Set.of("ftyp", "moov", "mdat", "wide", "free", "skip", "pnot", "styp", "moof", "uuid");
 
+  /** What mkv and webm files begin with (RFC 9559, section 6: the EBML header's id). */
+  private static final String MATROSKA = "\u001a\u0045\u00df\u00a3";
+
   private FileProbe() {}
 
   /** Why the file cannot be a readable clip, if a look is enough to tell. */
@@ -37,6 +41,9 @@ final class FileProbe {
     }
     if (Files.isDirectory(file)) {
       return refused(PlainRefusal.FOLDER);
+    }
+    if (!Files.isRegularFile(file)) {
+      return refused(PlainRefusal.PIPE);
     }
     if (!Files.isReadable(file)) {
       return refused(PlainRefusal.NOT_PERMITTED);
@@ -48,6 +55,22 @@ final class FileProbe {
     }
   }
 
+  /**
+   * FFmpeg's name for the container of a file that is not refused: mp4 and mov, or mkv and webm.
+   */
+  static String container(Path file) {
+    try (SeekableByteChannel channel = Files.newByteChannel(file)) {
+      return isMatroska(read(channel, 0, MATROSKA.length())) ? "matroska" : "mov";
+    } catch (IOException | SecurityException e) {
+      // Opening will fail, and tell.
+      return "mov";
+    }
+  }
+
+  private static boolean isMatroska(byte[] head) {
+    return new String(head, StandardCharsets.ISO_8859_1).startsWith(MATROSKA);
+  }
+
   private static Optional<Refused> refusal(SeekableByteChannel channel) throws IOException {
     if (channel.size() == 0) {
       return refused(PlainRefusal.EMPTY);
@@ -57,10 +80,10 @@ final class FileProbe {
     if (other.isPresent()) {
       return refused(new ClipRefusal.OtherContent(other.get()));
     }
-    if (head.length >= 8 && FILM_BOXES.contains(boxName(head, 4)) && !hasIndex(channel)) {
-      return refused(PlainRefusal.NO_INDEX);
+    if (head.length >= 8 && FILM_BOXES.contains(boxName(head, 4))) {
+      return hasIndex(channel) ? Optional.empty() : refused(PlainRefusal.NO_INDEX);
     }
-    return Optional.empty();
+    return isMatroska(head) ? Optional.empty() : refused(PlainRefusal.UNKNOWN_FORMAT);
   }
 
   /** What well-known thing other than film or sound the bytes are. */

@@ -3,6 +3,9 @@ package shinline.vision.clip;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import shinline.vision.clip.ClipEnding.StopCause;
 
 /**
  * Keeps count of what a file promised and what came out of it, to tell at the end whether something
@@ -27,6 +30,10 @@ final class FrameTally {
   private static final double LENGTH_TOLERANCE_S = 1.0;
 
   private final double secondsPerTick;
+  private final ClipLimits limits;
+  private @Nullable StopCause breach;
+  private long firstTick;
+  private long lastTick;
   private final Ticks promised = new Ticks();
 
   /** Promised, and no other picture is decoded from them. */
@@ -43,8 +50,9 @@ final class FrameTally {
   /**
    * @param secondsPerTick true seconds, the slow-motion factor included
    */
-  FrameTally(double secondsPerTick) {
+  FrameTally(double secondsPerTick, ClipLimits limits) {
     this.secondsPerTick = secondsPerTick;
+    this.limits = limits;
   }
 
   /** The file holds a picture to be shown at this time. */
@@ -69,7 +77,25 @@ final class FrameTally {
 
   /** A good picture with this time came out of the decoder. */
   void good(long tick) {
+    if (read.size == 0) {
+      firstTick = tick;
+      lastTick = tick;
+    }
+    // As doubles, which do not overflow: the times of a damaged film may be anything.
+    double gapS = ((double) tick - lastTick) * secondsPerTick;
+    double lengthS = ((double) tick - firstTick) * secondsPerTick;
+    if (gapS > limits.longestGapS() || gapS < 0) {
+      breach = StopCause.GAP;
+    } else if (lengthS > limits.longestS()) {
+      breach = StopCause.LENGTH;
+    }
+    lastTick = tick;
     read.add(tick);
+  }
+
+  /** What of the limits a good picture's time went over; nothing after it is of use. */
+  Optional<StopCause> breach() {
+    return Optional.ofNullable(breach);
   }
 
   /** Forgets all, for a film that is read anew from its beginning. */
@@ -79,6 +105,7 @@ final class FrameTally {
     keys.clear();
     anchors.clear();
     read.clear();
+    breach = null;
   }
 
   /**

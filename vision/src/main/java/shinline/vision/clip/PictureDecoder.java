@@ -63,6 +63,7 @@ final class PictureDecoder implements AutoCloseable {
 
   private final AVFormatContext format;
   private final int stream;
+  private final ClipOptions options;
   private final FrameTally tally;
   private final AVPacket packet = av_packet_alloc();
   private final AVFrame picture = av_frame_alloc();
@@ -85,10 +86,16 @@ final class PictureDecoder implements AutoCloseable {
   private boolean flawed;
 
   private PictureDecoder(
-      AVFormatContext format, int stream, AVCodecContext codec, FrameTally tally, Travel travel) {
+      AVFormatContext format,
+      int stream,
+      AVCodecContext codec,
+      ClipOptions options,
+      FrameTally tally,
+      Travel travel) {
     this.format = format;
     this.stream = stream;
     this.codec = codec;
+    this.options = options;
     this.tally = tally;
     this.travel = travel;
     marks = new ReferenceMark(extradata(codec));
@@ -99,7 +106,6 @@ final class PictureDecoder implements AutoCloseable {
    *
    * @param format with the film's file open; freed with the decoder, and left alone when there is
    *     none
-   * @param threads of the decoder
    * @param travel how the film is going to be gone through
    * @return empty when no picture can be decoded
    */
@@ -107,14 +113,15 @@ final class PictureDecoder implements AutoCloseable {
       AVFormatContext format,
       int stream,
       AVCodec coding,
-      int threads,
+      ClipOptions options,
       Travel travel,
       FrameTally tally) {
-    Optional<AVCodecContext> codec = codec(format.streams(stream), coding, threads, travel);
+    Optional<AVCodecContext> codec = codec(format.streams(stream), coding, options, travel);
     if (codec.isEmpty()) {
       return Optional.empty();
     }
-    PictureDecoder decoder = new PictureDecoder(format, stream, codec.get(), tally, travel);
+    PictureDecoder decoder =
+        new PictureDecoder(format, stream, codec.get(), options, tally, travel);
     boolean begun = decoder.advance();
     if (travel == Travel.LEAPING && (!begun || decoder.flawed)) {
       begun = decoder.restart();
@@ -126,11 +133,13 @@ final class PictureDecoder implements AutoCloseable {
   }
 
   private static Optional<AVCodecContext> codec(
-      AVStream film, AVCodec coding, int threads, Travel travel) {
+      AVStream film, AVCodec coding, ClipOptions options, Travel travel) {
     AVCodecContext codec = avcodec_alloc_context3(coding);
     avcodec_parameters_to_context(codec, film.codecpar());
     codec.pkt_timebase(film.time_base());
-    codec.thread_count(threads);
+    codec.thread_count(options.decodeThreads());
+    // A picture in the middle of a film may be of another size than the film says.
+    codec.max_pixels(options.limits().mostPixels());
     if (travel == Travel.LEAPING) {
       // Else damage is patched up from other pictures, which may have been passed over.
       codec.err_recognition(AV_EF_EXPLODE);
@@ -161,7 +170,7 @@ final class PictureDecoder implements AutoCloseable {
           if (picture.pict_type() != AV_PICTURE_TYPE_B) {
             tally.anchor(lastTick);
           }
-          return true;
+          return tally.breach().isEmpty();
         }
         flawed |= picture.best_effort_timestamp() >= beganTick;
       } else if (got == AVERROR_EAGAIN() && !draining) {
@@ -234,8 +243,7 @@ final class PictureDecoder implements AutoCloseable {
   boolean restart() {
     AVStream film = format.streams(stream);
     long first = avformat_index_get_entry(film, 0).timestamp();
-    Optional<AVCodecContext> fresh =
-        codec(film, codec.codec(), codec.thread_count(), Travel.WALKING);
+    Optional<AVCodecContext> fresh = codec(film, codec.codec(), options, Travel.WALKING);
     if (fresh.isEmpty() || av_seek_frame(format, stream, first - 1, AVSEEK_FLAG_BACKWARD) < 0) {
       fresh.ifPresent(avcodec::avcodec_free_context);
       return false;

@@ -5,6 +5,8 @@ public enum PlainRefusal implements ClipRefusal {
   /** There is no such file. */
   MISSING,
   FOLDER,
+  /** A pipe or a device: it cannot be read twice, and may never come to an end. */
+  PIPE,
   EMPTY,
   /** The file may not be read by this user. */
   NOT_PERMITTED,

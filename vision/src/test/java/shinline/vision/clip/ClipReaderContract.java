@@ -3,6 +3,7 @@ package shinline.vision.clip;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -345,6 +346,70 @@ abstract class ClipReaderContract {
     byte[] playlist = "#EXTM3U\n#EXTINF:1,\nother.mp4\n".getBytes(StandardCharsets.UTF_8);
     assertThat(refusal(TestFilm.write(folder.resolve("list.mp4"), playlist)))
         .isEqualTo(new ClipRefusal.OtherContent(ClipRefusal.Content.TEXT));
+  }
+
+  /** What FFmpeg would open, and other files with it. */
+  @Test
+  void opensNoOtherContainer() {
+    byte[] concat = "ffconcat version 1.0\nfile other.mp4\n\0".getBytes(StandardCharsets.UTF_8);
+    byte[] avi = "RIFF\0\0\1\0AVI LIST\0\0\0\0hdrl".getBytes(StandardCharsets.ISO_8859_1);
+    byte[] playlist = "\0#EXTM3U\n#EXTINF:1,\nother.mp4\n".getBytes(StandardCharsets.UTF_8);
+    for (byte[] other : List.of(concat, avi, playlist)) {
+      assertThat(refusal(TestFilm.write(folder.resolve("other.mp4"), other)))
+          .isEqualTo(PlainRefusal.UNKNOWN_FORMAT);
+    }
+  }
+
+  @Test
+  void aPatternForPicturesIsAName() throws IOException {
+    Path film = TestFilm.quarters(folder.resolve("film.mp4"), 32, 32, 2);
+    Path one = folder.resolve("still%03d.jpg");
+    assertThat(refusal(one)).isEqualTo(PlainRefusal.MISSING);
+    // Named like a pattern or not, what is in the file counts.
+    Files.copy(film, one);
+    try (Clip clip = clip(one)) {
+      assertThat(times(clip)).hasSize(2);
+    }
+  }
+
+  @Test
+  void stopsWhereTimesJump() throws IOException {
+    Path film = TestFilm.moving(folder.resolve("gap.mp4"), 0, 0.1, 0.2, 120.2, 120.3);
+    try (Clip clip = clip(film)) {
+      assertThat(times(clip)).hasSize(3);
+      assertThat(clip.ending()).isEqualTo(new ClipEnding.Stopped(3, ClipEnding.StopCause.GAP));
+    }
+    ClipLimits wider = new ClipLimits(3600, 121, ClipLimits.USUAL.mostPixels());
+    try (Clip clip = clip(film, ClipOptions.defaults().within(wider))) {
+      assertThat(times(clip)).hasSize(5);
+      assertThat(clip.ending()).isEqualTo(new ClipEnding.Complete(5));
+    }
+  }
+
+  @Test
+  void refusesWhatSaysItIsTooLongOrTooLarge() throws IOException {
+    Path long200Hours =
+        TestFilm.moving(
+            folder.resolve("long.mp4"),
+            IntStream.rangeClosed(0, 36).mapToDouble(n -> 20_000 * n).toArray());
+    assertThat(refusal(long200Hours))
+        .isInstanceOfSatisfying(
+            ClipRefusal.TooLong.class, l -> assertThat(l.seconds()).isGreaterThan(200 * 3600));
+    Path film = TestFilm.quarters(folder.resolve("film.mp4"), 64, 32, 2);
+    ClipLimits small = new ClipLimits(60, 30, 64 * 32 - 1);
+    assertThat(reader().open(film, ClipOptions.defaults().within(small)))
+        .isEqualTo(new Refused(new ClipRefusal.TooLarge(64, 32, 64 * 32 - 1)));
+  }
+
+  @Test
+  void refusesAPipeWithoutWaiting() throws Exception {
+    Path pipe = folder.resolve("pipe.mp4");
+    try {
+      assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+    } catch (IOException e) {
+      assumeTrue(false, "no pipes here");
+    }
+    assertThat(refusal(pipe)).isEqualTo(PlainRefusal.PIPE);
   }
 
   @Test

@@ -9,7 +9,7 @@ final class FrameTallyTest {
   private static final double TENTH = 0.1;
 
   private static FrameTally tally(int promised, int... missing) {
-    FrameTally tally = new FrameTally(TENTH);
+    FrameTally tally = new FrameTally(TENTH, ClipLimits.USUAL);
     List<Integer> gone = java.util.Arrays.stream(missing).boxed().toList();
     for (int n = 0; n < promised; n++) {
       tally.promise(n);
@@ -47,6 +47,27 @@ final class FrameTallyTest {
                 List.of(
                     new ClipEnding.Gap(4 * TENTH, 7 * TENTH, 2),
                     new ClipEnding.Gap(9 * TENTH, 11 * TENTH, 1))));
+  }
+
+  @Test
+  void timesThatJumpOrRunBackGoOverTheLimit() {
+    ClipLimits limits = new ClipLimits(60, 2, 100);
+    long[][] jumping = {{0, 1, 22}, {0, 1, Long.MAX_VALUE}, {5, 6, Long.MIN_VALUE}, {5, 4}};
+    for (long[] ticks : jumping) {
+      FrameTally tally = new FrameTally(TENTH, limits);
+      for (long tick : ticks) {
+        assertThat(tally.breach()).isEmpty();
+        tally.good(tick);
+      }
+      assertThat(tally.breach()).contains(ClipEnding.StopCause.GAP);
+    }
+    FrameTally onAndOn = new FrameTally(TENTH, limits);
+    for (int tick = 0; tick <= 600; tick += 20) {
+      onAndOn.good(tick);
+    }
+    assertThat(onAndOn.breach()).isEmpty();
+    onAndOn.good(601);
+    assertThat(onAndOn.breach()).contains(ClipEnding.StopCause.LENGTH);
   }
 
   @Test
