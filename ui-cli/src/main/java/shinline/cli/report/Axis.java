@@ -12,7 +12,7 @@ import java.util.List;
 public record Axis(double min, double max) {
   private static final double HEADROOM = 0.08;
 
-  Axis {
+  public Axis {
     if (!(min < max)) {
       throw new IllegalArgumentException("axis from " + min + " to " + max);
     }
