@@ -1,6 +1,8 @@
 package shinline.cli.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -272,10 +275,44 @@ public final class CheckCommand implements Callable<Integer> {
           file.write(RepCsv::header);
         }
       }
+      if (report instanceof ClipReport.Unreadable) {
+        withdraw(plan, clip, files);
+      }
       return writePage(report, pictures, plan, clip);
     } catch (CoachException e) {
       return complain(e);
     }
+  }
+
+  /**
+   * What an earlier run wrote of a clip that broke since must not look like today's. Where the clip
+   * is not there at all, on a card that was taken out, it is all there is, and stays.
+   */
+  private void withdraw(OutputPlan plan, Path clip, OutputFiles files) {
+    List<WholeFile> left = new ArrayList<>();
+    boolean there = Files.exists(clip);
+    for (WholeFile file : plan.json(clip)) {
+      if (there && !file.isDevice()) {
+        new PictureFiles(file.path(), files).withdraw();
+      }
+      leftOver(file, ResultJson.SCHEMA, there).ifPresent(left::add);
+    }
+    for (WholeFile file : plan.series(clip)) {
+      leftOver(file, SeriesCsv.headings(), there).ifPresent(left::add);
+    }
+    for (WholeFile file : plan.reps(clip)) {
+      leftOver(file, RepCsv.headings(), there).ifPresent(left::add);
+    }
+    for (WholeFile file :
+        Stream.concat(plan.page(clip).stream(), plan.annotated().stream()).toList()) {
+      leftOver(file, "", there).ifPresent(left::add);
+    }
+    left.forEach(f -> surroundings.complain(Words.say("check.from-earlier", f.path())));
+  }
+
+  private static Optional<WholeFile> leftOver(WholeFile file, String mark, boolean takeAway) {
+    boolean gone = takeAway ? file.withdraw(mark) : !Files.isRegularFile(file.path());
+    return gone ? Optional.empty() : Optional.of(file);
   }
 
   private ExitCode complain(CoachException e) {

@@ -5,6 +5,7 @@ import shinline.cli.outcome.Progress;
 import shinline.cli.text.Paint;
 import shinline.cli.text.ProgressLine;
 import shinline.cli.text.Typography;
+import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 
 /**
@@ -22,12 +23,14 @@ public record CommandContext(
   }
 
   public Progress progress(String label) {
-    return watched == Watched.TERMINAL ? new ProgressLine(err, label) : Progress.silent();
+    return watched == Watched.TERMINAL
+        ? new ProgressLine(err, PrintedName.of(label))
+        : Progress.silent();
   }
 
   /** Says on the error stream what is wrong, at once. */
   public void complain(String what) {
-    err.println("shinline: " + what);
+    err.println("shinline: " + PrintedName.inLines(what));
     err.flush();
   }
 

@@ -21,10 +21,12 @@ import shinline.cli.words.Words;
  * must not wait minutes to hear that a folder cannot be written to.
  */
 public final class OutputPlan {
+  private final List<Path> clips;
   private final Asked asked;
   private final OutputFiles files;
 
-  private OutputPlan(Asked asked, OutputFiles files) {
+  private OutputPlan(List<Path> clips, Asked asked, OutputFiles files) {
+    this.clips = List.copyOf(clips);
     this.asked = asked;
     this.files = files;
   }
@@ -65,7 +67,7 @@ public final class OutputPlan {
         && (asked.json().isPresent() || asked.series().isPresent() || asked.csv().isPresent())) {
       throw CoachException.usage(Words.say("file.one-clip", clips.size()));
     }
-    OutputPlan plan = new OutputPlan(asked, files);
+    OutputPlan plan = new OutputPlan(clips, asked, files);
     Optional<Path> folder = asked.folder();
     folder.ifPresent(OutputPlan::makeFolder);
     Map<String, Path> clipOf = new HashMap<>();
@@ -73,9 +75,9 @@ public final class OutputPlan {
     for (Path clip : clips) {
       if (folder.isPresent()) {
         // Lower case: some file systems do not tell X.json from x.json.
-        Path other = clipOf.put(stem(clip).toLowerCase(Locale.ROOT), clip);
+        Path other = clipOf.put(plan.stem(clip).toLowerCase(Locale.ROOT), clip);
         if (other != null) {
-          throw CoachException.usage(Words.say("file.same-name", other, clip, stem(clip)));
+          throw CoachException.usage(Words.say("file.same-name", other, clip, plan.stem(clip)));
         }
       }
       for (WholeFile file : plan.files(clip)) {
@@ -165,10 +167,8 @@ public final class OutputPlan {
         .toList();
   }
 
-  private static String stem(Path clip) {
-    String name = String.valueOf(clip.getFileName());
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
+  private String stem(Path clip) {
+    return ResultName.of(clip, clips);
   }
 
   private static void makeFolder(Path folder) {

@@ -1,12 +1,14 @@
 package shinline.cli.file;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -20,6 +22,8 @@ import shinline.cli.words.Words;
  * name a coach opens.
  */
 public final class WholeFile {
+  private static final int HEAD_BYTES = 4096;
+
   private final Path target;
   private final Claim claim;
   private final OutputFiles files;
@@ -132,6 +136,37 @@ public final class WholeFile {
       }
     } catch (IOException e) {
       throw unwritable(words(e));
+    }
+  }
+
+  /**
+   * Takes an earlier result away, so that it does not look like one of today.
+   *
+   * @param mark what a file holds that this program wrote here; a file named by the coach and
+   *     without it stays
+   * @return whether nothing of an earlier run is left
+   */
+  public boolean withdraw(String mark) {
+    try {
+      if (!Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
+        return true;
+      }
+      if (claim == Claim.OURS) {
+        Path folder = target.toAbsolutePath().resolveSibling("");
+        String name = String.valueOf(target.getFileName());
+        files.remove(folder, name::equals);
+      } else if (!files.isClip(target) && !mark.isEmpty() && begins(mark)) {
+        Files.delete(target);
+      }
+      return !Files.exists(target, LinkOption.NOFOLLOW_LINKS);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private boolean begins(String mark) throws IOException {
+    try (InputStream in = Files.newInputStream(target)) {
+      return new String(in.readNBytes(HEAD_BYTES), StandardCharsets.UTF_8).contains(mark);
     }
   }
 

@@ -39,6 +39,11 @@ public final class RepCsv {
     csv.flush();
   }
 
+  /** What such a file begins with. */
+  public static String headings() {
+    return String.join(",", names());
+  }
+
   /** The heading alone: what a clip without a measured set has. */
   public static void header(Writer out) throws IOException {
     CsvWriter csv = writer(out);

@@ -73,6 +73,11 @@ public final class SeriesCsv {
     }
   }
 
+  /** What such a file begins with. */
+  public static String headings() {
+    return String.join(",", names());
+  }
+
   /** The heading alone: what a clip without a measured set has. */
   public static void header(Writer out) throws IOException {
     out.write(String.join(",", names()) + LINE_END);

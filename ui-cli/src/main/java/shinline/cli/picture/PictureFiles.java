@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import shinline.cli.file.Claim;
 import shinline.cli.file.FlagImages;
 import shinline.cli.file.OutputFiles;
+import shinline.cli.file.ResultName;
 import shinline.cli.file.WholeFile;
 import shinline.metrics.fault.FlagKind;
 
@@ -30,9 +31,7 @@ public final class PictureFiles {
   public PictureFiles(Path result, OutputFiles files) {
     this.files = files;
     folder = result.toAbsolutePath().resolveSibling("");
-    String name = String.valueOf(result.getFileName());
-    int dot = name.lastIndexOf('.');
-    stem = dot > 0 ? name.substring(0, dot) : name;
+    stem = ResultName.of(result);
   }
 
   /**
@@ -53,6 +52,11 @@ public final class PictureFiles {
     }
     removeOthers(Set.copyOf(written.values()));
     return (rep, kind) -> Optional.ofNullable(written.get(name(rep, kind)));
+  }
+
+  /** Takes the pictures of an earlier result of this name away. */
+  public void withdraw() {
+    removeOthers(Set.of());
   }
 
   private String name(int rep, FlagKind kind) {

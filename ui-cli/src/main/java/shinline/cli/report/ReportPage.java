@@ -11,6 +11,7 @@ import java.util.Base64;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;
+import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 
 /**
@@ -34,7 +35,7 @@ public final class ReportPage {
   public void write(ClipReport.Measured report, RepPictures pictures, Writer out)
       throws IOException {
     Markup page = new Markup();
-    start(page, report.clip().fileName());
+    start(page, PrintedName.of(report.clip().fileName()));
     VerdictSection.write(page, report);
     new PictureSection(page, pictures).write(report.set());
     new TableSection(page, report.set()).write(report.set());
@@ -48,9 +49,9 @@ public final class ReportPage {
   /** Writes the page of a clip in which no set could be measured: why, and what to do. */
   public void write(ClipReport.NotMeasured report, Writer out) throws IOException {
     Markup page = new Markup();
-    start(page, report.clip().fileName());
+    start(page, PrintedName.of(report.clip().fileName()));
     page.open("header");
-    page.leaf("p", report.clip().fileName(), "class", "origin");
+    page.leaf("p", PrintedName.of(report.clip().fileName()), "class", "origin");
     page.leaf("h1", Words.say("text.not-measured", VerdictSection.sentence(report.why().reason())));
     page.end();
     page.open("section", "aria-labelledby", "what-to-do");

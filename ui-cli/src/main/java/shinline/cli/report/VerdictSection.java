@@ -6,6 +6,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
 import shinline.cli.text.JudgementWords;
+import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
@@ -32,7 +33,7 @@ final class VerdictSection {
     SetUp setUp = report.set().setUp();
     return Words.say(
         "report.origin",
-        report.clip().fileName(),
+        PrintedName.of(report.clip().fileName()),
         Words.of(setUp.frontLeg(), "name"),
         Words.of(setUp.rearFoot(), "name"));
   }

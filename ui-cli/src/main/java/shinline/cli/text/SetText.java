@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 import shinline.metrics.judgement.Asked;
 import shinline.metrics.result.Aspect;
@@ -56,7 +57,7 @@ public final class SetText {
   private List<String> measured(ClipReport.Measured report) {
     SetResult set = report.set();
     List<String> lines = new ArrayList<>();
-    lines.add(layout.paint().heading(report.clip().fileName()));
+    lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
     lines.add(sentence(Headline.of(set)));
     lines.add("");
     lines.addAll(table(set));
@@ -73,7 +74,7 @@ public final class SetText {
 
   private List<String> notMeasured(ClipReport.NotMeasured report) {
     List<String> lines = new ArrayList<>();
-    lines.add(layout.paint().heading(report.clip().fileName()));
+    lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
     lines.add(Words.say("text.not-measured", sentence(report.why().reason())));
     lines.add(Words.say("text.to-do", sentence(report.why().advice())));
     lines.add(Words.say("text.clip", clip(report.clip())));
@@ -83,7 +84,7 @@ public final class SetText {
 
   private List<String> unreadable(ClipReport.Unreadable report) {
     return List.of(
-        layout.paint().heading(report.fileName()),
+        layout.paint().heading(PrintedName.of(report.fileName())),
         Words.say("text.unreadable", sentence(report.reason())),
         Words.say("text.to-do", sentence(report.advice())));
   }

@@ -1,5 +1,6 @@
 package shinline.cli.words;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -114,7 +115,7 @@ final class Phrase {
     if (argument instanceof Double || argument instanceof Float) {
       throw new IllegalArgumentException(key + ": a fraction needs a format, as in {0%.1f}");
     }
-    return argument.toString();
+    return argument instanceof Path ? PrintedName.of(argument) : argument.toString();
   }
 
   @FunctionalInterface

@@ -32,6 +32,10 @@ class BadInputTest {
   @TempDir Path folder;
 
   private Ran check(String... words) throws IOException, InterruptedException {
+    return run(command(words));
+  }
+
+  private static List<String> command(String... words) {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -43,6 +47,10 @@ class BadInputTest {
                 Main.class.getName(),
                 "check"));
     command.addAll(List.of(words));
+    return command;
+  }
+
+  private Ran run(List<String> command) throws IOException, InterruptedException {
     Path out = Files.createTempFile("out", ".txt");
     Path err = Files.createTempFile("err", ".txt");
     int code =
@@ -258,6 +266,92 @@ class BadInputTest {
     Ran ran = check("wide.mp4", "--limit-pixels", "0.2");
     assertThat(ran.code()).isEqualTo(3);
     assertThat(ran.err()).contains("640 x 480", "--limit-pixels");
+  }
+
+  /** What an earlier run wrote goes when the clip has broken since; what others wrote stays. */
+  @Test
+  void aClipThatBrokeSinceKeepsNoOldResult() throws Exception {
+    Path clip = folder.resolve("set.mp4");
+    Films.still(clip, Films.noise(16, 16), 10, Films.Index.LAST);
+    String[] asked = {
+      "set.mp4", "--out", "results", "--json", "r.json", "--series", "s.csv", "--csv", "c.csv"
+    };
+    assertThat(check(asked).code()).isEqualTo(4);
+    Path results = folder.resolve("results");
+    Files.writeString(results.resolve("notes.json"), "mine");
+    assertThat(results.resolve("set.json")).exists();
+    Path aside = folder.resolve("set.aside");
+    Files.move(clip, aside);
+    Ran missing = check(asked);
+    assertThat(missing.code()).isEqualTo(3);
+    assertThat(missing.err()).contains("set.json is of an earlier run");
+    assertThat(results.resolve("set.json")).exists();
+    Files.move(aside, clip);
+    Films.cut(clip, 0.5);
+    assertThat(check(asked).code()).isEqualTo(3);
+    try (var files = Files.list(results)) {
+      assertThat(files.map(p -> p.getFileName().toString())).containsOnly("notes.json");
+    }
+    for (String named : List.of("r.json", "s.csv", "c.csv")) {
+      assertThat(folder.resolve(named)).doesNotExist();
+    }
+  }
+
+  @Test
+  void aFileThatIsNoResultIsNotTakenAway() throws Exception {
+    Files.writeString(folder.resolve("list.json"), "[\"mine\"]");
+    Files.createFile(folder.resolve("empty.mp4"));
+    Ran ran = check("empty.mp4", "--json", "list.json");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(folder.resolve("list.json")).hasContent("[\"mine\"]");
+    assertThat(ran.err()).contains("list.json is of an earlier run");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"x", "\u00e9"})
+  void nameOf235Bytes(String letter) throws Exception {
+    String name = letter.repeat(231 / letter.getBytes(StandardCharsets.UTF_8).length) + ".mp4";
+    Films.still(folder.resolve(name), Films.noise(16, 16), 10, Films.Index.LAST);
+    assertThat(check(name, "--out", "results").code()).isEqualTo(4);
+    try (var files = Files.list(folder.resolve("results"))) {
+      assertThat(files.filter(p -> p.toString().endsWith(".json"))).hasSize(1);
+    }
+    assertThat(check(name).code()).isEqualTo(4);
+  }
+
+  @Test
+  void ordersToTheTerminalInAName() throws Exception {
+    String name = "a\u001b[2Jb\rc\nd.mp4";
+    Films.still(folder.resolve(name), Films.noise(16, 16), 10, Films.Index.LAST);
+    Ran ran = check(name, "--out", "results");
+    assertThat(ran.code()).isEqualTo(4);
+    assertThat(ran.all()).doesNotContain("\u001b").doesNotContain("\r").contains("b\ufffdc\ufffdd");
+  }
+
+  /** A folder from an old card may have names in another encoding; the shell hands them on. */
+  @Test
+  void aNameThatIsNotUtf8() throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no shell here");
+    List<String> command = new ArrayList<>(List.of("/bin/sh", "-c"));
+    command.add(
+        "printf film >\"$(printf 'caf\\351.mp4')\"; exec '"
+            + String.join("' '", command("caf"))
+            + "'\"$(printf '\\351.mp4')\"");
+    Ran ran = run(command);
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).contains("Rename the clip");
+  }
+
+  @Test
+  void twoClipsOfOneName() throws Exception {
+    Films.still(folder.resolve("a.mp4"), Films.noise(16, 16), 10, Films.Index.LAST);
+    Files.copy(folder.resolve("a.mp4"), folder.resolve("a.mov"));
+    assertThat(check("a.mp4", "a.mov", "--out", "results").code()).isEqualTo(4);
+    assertThat(folder.resolve("results/a-mp4.json")).exists();
+    assertThat(folder.resolve("results/a-mov.json")).exists();
+    // One after the other is the same as both at once.
+    assertThat(check("a.mov").code()).isEqualTo(4);
+    assertThat(folder.resolve("a-mov-shinline/report.html")).exists();
   }
 
   @Test

@@ -18,6 +18,9 @@ import shinline.vision.clip.ClipRefusal.Content;
  * mkv and webm, told by their first bytes, whatever the name.
  */
 final class FileProbe {
+  /** What Java puts in place of bytes of a name that it cannot read. */
+  private static final char UNREAD = '\ufffd';
+
   private static final int HEAD_BYTES = 4096;
 
   /** Bytes of a box header with a 64-bit size, the longest there is. */
@@ -37,7 +40,8 @@ final class FileProbe {
   /** Why the file cannot be a readable clip, if a look is enough to tell. */
   static Optional<Refused> refusal(Path file) {
     if (!Files.exists(file)) {
-      return refused(PlainRefusal.MISSING);
+      boolean unread = file.toString().indexOf(UNREAD) >= 0;
+      return refused(unread ? PlainRefusal.NAME_NOT_TEXT : PlainRefusal.MISSING);
     }
     if (Files.isDirectory(file)) {
       return refused(PlainRefusal.FOLDER);

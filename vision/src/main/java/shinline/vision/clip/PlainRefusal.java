@@ -4,6 +4,8 @@ package shinline.vision.clip;
 public enum PlainRefusal implements ClipRefusal {
   /** There is no such file. */
   MISSING,
+  /** No such file, and a name that could not be read: it is not in the system's encoding. */
+  NAME_NOT_TEXT,
   FOLDER,
   /** A pipe or a device: it cannot be read twice, and may never come to an end. */
   PIPE,

@@ -1,0 +1,119 @@
+package shinline.cli.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The start script with tools that only pretend: what it does about builds that died. */
+class StartScriptTest {
+  /** What the script uses besides its own tools; flock is left out on purpose. */
+  private static final List<String> TOOLS =
+      List.of(
+          "dirname",
+          "readlink",
+          "sed",
+          "head",
+          "find",
+          "mkdir",
+          "rm",
+          "mv",
+          "touch",
+          "sleep",
+          "cat",
+          "locale",
+          "chmod");
+
+  @TempDir Path folder;
+  private Path home;
+  private Path bin;
+
+  @BeforeEach
+  void aProjectThatWasNeverBuilt() throws IOException {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no shell here");
+    home = Files.createDirectories(folder.resolve("a home"));
+    bin = Files.createDirectories(folder.resolve("bin"));
+    Files.copy(Path.of("..", "shinline"), home.resolve("shinline"));
+    Files.createFile(home.resolve("pom.xml"));
+    for (String module : List.of(".mvn", "vision", "metrics", "ui-cli/target")) {
+      Files.createDirectories(home.resolve(module));
+    }
+    for (String tool : TOOLS) {
+      for (String place : List.of("/usr/bin", "/bin")) {
+        Path there = Path.of(place, tool);
+        if (Files.exists(there) && !Files.exists(bin.resolve(tool))) {
+          tool(tool, "exec " + there + " \"$@\"");
+        }
+      }
+    }
+    tool(
+        "java",
+        "case $1 in -version) echo 'openjdk version \"17.0.1\"' >&2 ;; *) echo started ;; esac");
+    tool("javac", "exit 0");
+    tool("npm", "exit 0");
+    tool(
+        "mvn",
+        "case $1 in -v) echo 'Apache Maven 3.8.7' ;; *) echo built >ui-cli/target/shinline.jar ;; esac");
+  }
+
+  private void tool(String name, String does) throws IOException {
+    Path file = Files.writeString(bin.resolve(name), "#!/bin/sh\n" + does + "\n");
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+  }
+
+  private void builds() throws IOException, InterruptedException {
+    ProcessBuilder builder =
+        new ProcessBuilder("/bin/sh", home.resolve("shinline").toString(), "--version");
+    builder.environment().put("PATH", bin.toString());
+    builder.environment().remove("JAVA_HOME");
+    Path said = folder.resolve("said");
+    Process process = builder.redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    try {
+      assertThat(process.waitFor(60, TimeUnit.SECONDS)).as("still waiting").isTrue();
+    } finally {
+      process.destroyForcibly();
+    }
+    assertThat(said).content().contains("building (once", "started");
+    assertThat(process.exitValue()).isZero();
+    assertThat(home.resolve(".build-turn")).doesNotExist();
+  }
+
+  /** Process 1 is always there; an older script waited for it for ever. */
+  @Test
+  void aLockWithTheNumberOfALivingProcess() throws Exception {
+    Files.createDirectory(home.resolve(".build-lock"));
+    Files.writeString(home.resolve(".build-lock/pid"), "1\n");
+    builds();
+  }
+
+  @Test
+  void aLockThatNobodyTouchesAnyMore() throws Exception {
+    Path left = Files.createDirectory(home.resolve(".build-turn"));
+    Files.setLastModifiedTime(left, FileTime.from(Instant.now().minus(Duration.ofMinutes(3))));
+    builds();
+  }
+
+  @Test
+  void theSystemsLockIsFreeOnceItsOwnerIsDead() throws Exception {
+    Path flock = Path.of("/usr/bin/flock");
+    assumeTrue(Files.isExecutable(flock), "no flock here");
+    tool("flock", "exec " + flock + " \"$@\"");
+    Files.createFile(home.resolve(".build-lock"));
+    Process owner =
+        new ProcessBuilder("flock", "-o", home.resolve(".build-lock").toString(), "sleep", "100")
+            .start();
+    owner.destroyForcibly().waitFor();
+    builds();
+  }
+}
