@@ -19,6 +19,7 @@ import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.LadderCommand;
 import shinline.cli.command.RecordCommand;
+import shinline.cli.command.SessionCommand;
 import shinline.cli.command.ShinlineCommand;
 import shinline.cli.context.CommandContext;
 import shinline.cli.context.Question;
@@ -81,6 +82,7 @@ public final class Main {
   CommandLine commands() {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
+    line.addSubcommand(new SessionCommand(surroundings, checker, clock()));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));
     line.addSubcommand(new CalibrateCommand(surroundings, checker));
     line.addSubcommand(RecordCommand.line(surroundings, clock(), Question.atTerminal()));

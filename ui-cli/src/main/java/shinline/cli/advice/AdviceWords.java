@@ -68,7 +68,7 @@ public final class AdviceWords {
         .toList();
   }
 
-  static String load(TrainingLoad load) {
+  public static String load(TrainingLoad load) {
     String held =
         load.kind() == LoadKind.EACH_HAND
             ? Words.say("advice.load.each-hand", mass(load.mass()))
@@ -96,7 +96,7 @@ public final class AdviceWords {
     return mass.toString();
   }
 
-  static String leg(Side leg) {
+  public static String leg(Side leg) {
     return Words.say(leg == Side.LEFT ? "advice.leg.left" : "advice.leg.right");
   }
 

@@ -42,6 +42,7 @@ import shinline.cli.picture.PictureFiles;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.report.ReportPage;
 import shinline.cli.text.Layout;
+import shinline.cli.text.Length;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;

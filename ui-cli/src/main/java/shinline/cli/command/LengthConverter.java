@@ -2,6 +2,7 @@ package shinline.cli.command;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
+import shinline.cli.text.Length;
 import shinline.cli.words.Words;
 
 /** Reads lengths on the command line. */

@@ -18,6 +18,7 @@ import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordWriting;
+import shinline.cli.text.Length;
 import shinline.cli.words.Words;
 import shinline.metrics.load.Mass;
 import shinline.metrics.load.MassUnit;

@@ -33,7 +33,7 @@ public final class WrittenFiles {
     this.folder = folder;
   }
 
-  /** Notes a file after it was written. */
+  /** Notes a file after it was written; a second time changes nothing. */
   public void note(AthleteName athlete, Path file) throws IOException {
     append(line(athlete, file));
   }
@@ -83,6 +83,9 @@ public final class WrittenFiles {
   }
 
   private void append(ObjectNode line) throws IOException {
+    if (rows().contains(Json.text(line))) {
+      return;
+    }
     Files.createDirectories(folder.path());
     Files.writeString(
         folder.writtenFiles(),

@@ -9,11 +9,11 @@ import shinline.metrics.result.MeasureUnit;
  * What to say to the athlete about a fault, and what the number beside it counts. Common practice
  * in our own words; one thing to do, not a list.
  */
-final class Cue {
+public final class Cue {
   private Cue() {}
 
   /** A heading: what to do, in a few words. */
-  static String title(Flag flag) {
+  public static String title(Flag flag) {
     return shinTooShort(flag) ? Words.say("cue.shin-short") : Words.of(flag.kind(), "cue");
   }
 

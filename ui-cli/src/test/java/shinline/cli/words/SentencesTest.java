@@ -29,6 +29,11 @@ class SentencesTest {
               "ReportPage.java",
               "default-src 'none'; img-src data:; style-src '□'; script-src '□'; base-uri 'none';"
                   + " form-action 'none'"),
+          new Found("Page.java", "<!doctype html>\n"),
+          new Found(
+              "Page.java",
+              "default-src 'none'; img-src data:; style-src '□'; base-uri 'none'; form-action"
+                  + " 'none'"),
           // For a debugger.
           new Found("Series.java", "Series of □ samples, □ seen"));
 

@@ -1,4 +1,4 @@
-package shinline.cli.command;
+package shinline.cli.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package shinline.cli.command;
+package shinline.cli.text;
 
 import java.util.Locale;
 import java.util.Optional;

@@ -1,0 +1,42 @@
+package shinline.cli.finding;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import shinline.cli.picture.RepPicture;
+import shinline.cli.picture.RepPictures;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.RepResult;
+
+/**
+ * The best and the worst bottom of a set, of those that have a picture.
+ *
+ * @param worst empty when no bottom is worse than the best
+ */
+record Bottoms(Optional<RepPicture> best, Optional<RepPicture> worst) {
+
+  static Bottoms of(List<RepResult> reps, RepPictures pictures) {
+    List<RepResult> shown =
+        reps.stream().filter(r -> pictures.bottom(r.rep()).isPresent()).toList();
+    Optional<RepResult> best = shown.stream().min(Comparator.comparingDouble(Bottoms::trouble));
+    Optional<RepResult> worst =
+        shown.stream()
+            .max(Comparator.comparingDouble(Bottoms::trouble))
+            .filter(w -> best.filter(b -> trouble(b) < trouble(w)).isPresent());
+    return new Bottoms(
+        best.flatMap(r -> pictures.bottom(r.rep())), worst.flatMap(r -> pictures.bottom(r.rep())));
+  }
+
+  /** Weight times sureness of the flags; a verdict weighs as one flag of its kind would. */
+  private static double trouble(RepResult rep) {
+    double verdict =
+        switch (rep.verdict()) {
+          case HIT -> 0;
+          case NEAR -> 0.5;
+          case UNCLEAR -> 1;
+          case MISS -> 3;
+        };
+    return verdict
+        + rep.flags().stream().mapToDouble((Flag f) -> f.kind().weight() * f.confidence()).sum();
+  }
+}

@@ -1,0 +1,141 @@
+package shinline.cli.finding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import shinline.cli.outcome.ClipReport;
+import shinline.cli.record.MeasuredSet;
+import shinline.cli.report.Cue;
+import shinline.cli.text.Headline;
+import shinline.cli.words.Words;
+import shinline.metrics.fault.FlagKind;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.Measure;
+import shinline.metrics.result.Reading;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
+import shinline.metrics.result.Verdict;
+import shinline.metrics.result.WorkOn;
+import shinline.metrics.track.Side;
+import shinline.metrics.training.SetCounts;
+
+/** What is kept of a clip's report (docs/record.md, column "from a measured clip"). */
+final class FindingReading {
+  private FindingReading() {}
+
+  static ClipFinding of(ClipReport report, String version) {
+    return report.fold(
+        measured -> of(measured, version),
+        not ->
+            ClipFinding.without(
+                ClipFinding.State.NOT_MEASURED,
+                Words.say("text.not-measured", not.why().reason()),
+                not.why().advice()),
+        unreadable ->
+            ClipFinding.without(
+                ClipFinding.State.UNREADABLE, unreadable.reason(), unreadable.advice()));
+  }
+
+  private static ClipFinding of(ClipReport.Measured report, String version) {
+    SetResult set = report.set();
+    List<String> warnings = new ArrayList<>(report.warnings());
+    warnings.addAll(set.setUp().warnings());
+    return new ClipFinding(
+        ClipFinding.State.MEASURED,
+        Headline.of(set),
+        Optional.empty(),
+        WorkOn.of(set.reps()).stream().findFirst().map(w -> Cue.title(w.worst())),
+        Optional.of(counts(set)),
+        means(report, version),
+        shownLeg(set),
+        warnings,
+        ClipFinding.Files.NONE);
+  }
+
+  private static Optional<Side> shownLeg(SetResult set) {
+    return Optional.of(set.setUp().shownLegs())
+        .filter(shown -> shown.frontLegClear())
+        .map(shown -> shown.frontLeg());
+  }
+
+  static SetCounts counts(SetResult set) {
+    boolean asked = set.summary().against().isPresent();
+    Map<String, Integer> flags = new TreeMap<>();
+    List<SetCounts.RepNote> notes = new ArrayList<>();
+    int unclear = 0;
+    int clean = 0;
+    for (RepResult rep : set.reps()) {
+      List<FlagKind> kinds = rep.flags().stream().map(Flag::kind).distinct().toList();
+      kinds.forEach(k -> flags.merge(k.jsonName(), 1, Integer::sum));
+      boolean spoilt = kinds.stream().anyMatch(FlagKind::spoils);
+      boolean judged = rep.verdict() != Verdict.UNCLEAR;
+      boolean onTarget = !asked || rep.verdict() == Verdict.HIT || rep.verdict() == Verdict.NEAR;
+      unclear += !judged && !spoilt ? 1 : 0;
+      clean += judged && onTarget && !spoilt ? 1 : 0;
+      notes.add(
+          new SetCounts.RepNote(
+              rep.rep(), judged, onTarget, kinds.stream().map(FlagKind::jsonName).toList()));
+    }
+    return new SetCounts(
+        set.reps().size(),
+        asked
+            ? Optional.of(
+                new SetCounts.Verdicts(
+                    count(set, Verdict.HIT), count(set, Verdict.NEAR), count(set, Verdict.MISS)))
+            : Optional.empty(),
+        unclear,
+        clean,
+        flags,
+        notes);
+  }
+
+  private static int count(SetResult set, Verdict verdict) {
+    return (int) set.reps().stream().filter(r -> r.verdict() == verdict).count();
+  }
+
+  private static MeasuredSet means(ClipReport.Measured report, String version) {
+    List<RepResult> reps = report.set().reps();
+    Map<String, MeasuredSet.BottomMean> bottom = new LinkedHashMap<>();
+    for (Measure measure : Measure.values()) {
+      List<Reading.Measured> seen =
+          reps.stream().flatMap(r -> r.at(measure).measured().stream()).toList();
+      if (!seen.isEmpty()) {
+        bottom.put(
+            measure.jsonName(),
+            new MeasuredSet.BottomMean(
+                rounded(seen.stream().mapToDouble(Reading.Measured::value).average().orElseThrow()),
+                Optional.of(
+                    rounded(
+                        seen.stream()
+                            .mapToDouble(Reading.Measured::plusMinus)
+                            .average()
+                            .orElseThrow())),
+                Optional.empty()));
+      }
+    }
+    return new MeasuredSet(
+        Optional.of(report.clip().sha256()),
+        Optional.of(version),
+        bottom,
+        mean(reps.stream().map(r -> r.tempo().lowering()).toList()),
+        mean(reps.stream().map(r -> r.tempo().hold()).toList()),
+        mean(reps.stream().map(r -> r.drive().meanSpeed()).toList()),
+        Optional.empty());
+  }
+
+  private static Optional<Double> mean(List<Reading> readings) {
+    var mean =
+        readings.stream()
+            .flatMap(r -> r.measured().stream())
+            .mapToDouble(Reading.Measured::value)
+            .average();
+    return mean.isPresent() ? Optional.of(rounded(mean.getAsDouble())) : Optional.empty();
+  }
+
+  private static double rounded(double value) {
+    return Math.round(value * 1000) / 1000.0;
+  }
+}

@@ -1,0 +1,60 @@
+package shinline.cli.session;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import shinline.cli.file.Claim;
+import shinline.cli.file.OutputFiles;
+import shinline.cli.file.WholeFile;
+import shinline.cli.record.AthleteName;
+import shinline.cli.record.WrittenFiles;
+import shinline.cli.team.BoardPage;
+import shinline.cli.team.CardPage;
+import shinline.cli.team.SessionCsv;
+import shinline.cli.team.SessionView;
+import shinline.cli.team.TeamPage;
+
+/** Writes the pages and the table of a session. */
+final class SessionPages {
+  private final Path folder;
+  private final OutputFiles files;
+  private final SessionCsv.Decimal sign;
+
+  SessionPages(Path folder, OutputFiles files, SessionCsv.Decimal sign) {
+    this.folder = folder;
+    this.files = files;
+    this.sign = sign;
+  }
+
+  void write(SessionView session) {
+    page("team.html", TeamPage.of(session));
+    page("cards.html", CardPage.of(session));
+    page("board.html", BoardPage.of(session));
+    file("session.csv").write(w -> SessionCsv.write(session, sign, w));
+  }
+
+  List<Path> all() {
+    return List.of("team.html", "cards.html", "board.html", "session.csv").stream()
+        .map(folder::resolve)
+        .toList();
+  }
+
+  /** Notes the pages for everybody on them, so that a removal finds them. */
+  void note(WrittenFiles written, List<AthleteName> athletes) throws IOException {
+    for (AthleteName athlete : athletes) {
+      for (Path file : all()) {
+        written.note(athlete, file);
+      }
+    }
+  }
+
+  private void page(String name, String html) {
+    file(name).write(w -> w.write(html));
+  }
+
+  private WholeFile file(String name) {
+    WholeFile file = files.file(folder.resolve(name), Claim.OURS);
+    file.makeFolder();
+    return file;
+  }
+}

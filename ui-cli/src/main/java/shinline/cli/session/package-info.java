@@ -1,0 +1,5 @@
+/** A folder of clips and a sheet become measured sets, entries of the record and pages. */
+@NullMarked
+package shinline.cli.session;
+
+import org.jspecify.annotations.NullMarked;
