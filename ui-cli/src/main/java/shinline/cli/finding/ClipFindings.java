@@ -93,6 +93,11 @@ public final class ClipFindings {
         .toList();
   }
 
+  /** The picture of the best bottom. */
+  public Optional<Path> best(ClipFinding finding) {
+    return finding.files().best().map(folder::resolve);
+  }
+
   private Path file(Key key) {
     return kept.resolve(name(key));
   }

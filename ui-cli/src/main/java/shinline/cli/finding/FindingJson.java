@@ -42,6 +42,10 @@ final class FindingJson {
     measured.holdS().ifPresent(v -> node.put("holdS", v));
     measured.driveSpeedMps().ifPresent(v -> node.put("driveSpeedMps", v));
     measured.barSpeedMps().ifPresent(v -> node.put("barSpeedMps", v));
+    numbers(node.putObject("plusMinus"), measured.plusMinus());
+    ObjectNode ofReps = node.putObject("ofReps");
+    new TreeMap<>(measured.reps())
+        .forEach((rep, values) -> numbers(ofReps.putObject(rep.toString()), values));
     ObjectNode bottom = node.putObject("atBottom");
     new TreeMap<>(measured.atBottom())
         .forEach(
@@ -56,6 +60,16 @@ final class FindingJson {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree of plain values can be written", e);
     }
+  }
+
+  private static void numbers(ObjectNode node, Map<String, Double> numbers) {
+    new TreeMap<>(numbers).forEach(node::put);
+  }
+
+  private static Map<String, Double> numbers(JsonNode node) {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    node.fields().forEachRemaining(f -> numbers.put(f.getKey(), f.getValue().asDouble()));
+    return numbers;
   }
 
   private static void put(ObjectNode node, String name, Optional<String> text) {
@@ -96,6 +110,10 @@ final class FindingJson {
                           f.getValue().path("mean").asDouble(),
                           number(f.getValue(), "plusMinus"),
                           number(f.getValue(), "plusMinusWithin"))));
+      Map<Integer, Map<String, Double>> ofReps = new LinkedHashMap<>();
+      node.path("ofReps")
+          .fields()
+          .forEachRemaining(f -> ofReps.put(Integer.valueOf(f.getKey()), numbers(f.getValue())));
       return Optional.of(
           new ClipFinding(
               ClipFinding.State.valueOf(node.path("state").asText()),
@@ -110,7 +128,9 @@ final class FindingJson {
                   number(node, "loweringS"),
                   number(node, "holdS"),
                   number(node, "driveSpeedMps"),
-                  number(node, "barSpeedMps")),
+                  number(node, "barSpeedMps"),
+                  numbers(node.path("plusMinus")),
+                  ofReps),
               text(node, "shownLeg").map(Side::valueOf),
               warnings,
               new ClipFinding.Files(

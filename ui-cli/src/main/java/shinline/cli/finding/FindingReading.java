@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.record.MeasuredSet;
 import shinline.cli.report.Cue;
@@ -24,6 +26,8 @@ import shinline.metrics.training.SetCounts;
 
 /** What is kept of a clip's report (docs/record.md, column "from a measured clip"). */
 final class FindingReading {
+  private static final String DRIVE_SPEED = "driveSpeedMps";
+
   private FindingReading() {}
 
   static ClipFinding of(ClipReport report, String version) {
@@ -116,22 +120,47 @@ final class FindingReading {
                 Optional.empty()));
       }
     }
+    List<Reading> lowering = reps.stream().map(r -> r.tempo().lowering()).toList();
+    List<Reading> hold = reps.stream().map(r -> r.tempo().hold()).toList();
+    List<Reading> drive = reps.stream().map(r -> r.drive().meanSpeed()).toList();
+    Map<String, Double> plusMinus = new LinkedHashMap<>();
+    plusMinus(lowering).ifPresent(v -> plusMinus.put("loweringS", v));
+    plusMinus(hold).ifPresent(v -> plusMinus.put("holdS", v));
+    plusMinus(drive).ifPresent(v -> plusMinus.put(DRIVE_SPEED, v));
+    Map<Integer, Map<String, Double>> ofReps = new LinkedHashMap<>();
+    reps.forEach(r -> ofReps.put(r.rep(), values(r)));
     return new MeasuredSet(
-        Optional.of(report.clip().sha256()),
-        Optional.of(version),
-        bottom,
-        mean(reps.stream().map(r -> r.tempo().lowering()).toList()),
-        mean(reps.stream().map(r -> r.tempo().hold()).toList()),
-        mean(reps.stream().map(r -> r.drive().meanSpeed()).toList()),
-        Optional.empty());
+            Optional.of(report.clip().sha256()),
+            Optional.of(version),
+            bottom,
+            mean(lowering),
+            mean(hold),
+            mean(drive),
+            Optional.empty())
+        .with(plusMinus, ofReps);
+  }
+
+  private static Map<String, Double> values(RepResult rep) {
+    Map<String, Double> values = new LinkedHashMap<>();
+    for (Measure measure : Measure.values()) {
+      rep.at(measure).measured().ifPresent(m -> values.put(measure.jsonName(), rounded(m.value())));
+    }
+    rep.drive().meanSpeed().measured().ifPresent(m -> values.put(DRIVE_SPEED, rounded(m.value())));
+    return values;
+  }
+
+  private static Optional<Double> plusMinus(List<Reading> readings) {
+    return average(readings, Reading.Measured::plusMinus);
   }
 
   private static Optional<Double> mean(List<Reading> readings) {
-    var mean =
-        readings.stream()
-            .flatMap(r -> r.measured().stream())
-            .mapToDouble(Reading.Measured::value)
-            .average();
+    return average(readings, Reading.Measured::value);
+  }
+
+  private static Optional<Double> average(
+      List<Reading> readings, ToDoubleFunction<Reading.Measured> of) {
+    OptionalDouble mean =
+        readings.stream().flatMap(r -> r.measured().stream()).mapToDouble(of).average();
     return mean.isPresent() ? Optional.of(rounded(mean.getAsDouble())) : Optional.empty();
   }
 

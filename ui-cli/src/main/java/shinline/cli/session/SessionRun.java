@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -282,7 +283,13 @@ public final class SessionRun {
 
     private void trouble(ExitCode code, String what, String reason, String toDo) {
       worst = worst.worse(code);
-      troubles.add(new SessionView.Trouble(what, reason, toDo));
+      troubles.add(new SessionView.Trouble(what, reason, capital(toDo)));
+    }
+
+    private static String capital(String text) {
+      return text.isEmpty()
+          ? text
+          : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private SessionView view() {
@@ -333,6 +340,11 @@ public final class SessionRun {
               if (Files.exists(file)) {
                 written.note(set.athlete(), file);
               }
+            }
+            Optional<Path> best = findings.best(finding).filter(Files::exists);
+            Optional<String> digest = finding.measured().sha256();
+            if (best.isPresent() && digest.isPresent()) {
+              written.noteBottom(set.athlete(), best.get(), digest.get());
             }
           }
         }

@@ -188,8 +188,8 @@ class SessionTest {
         "a.mp4,Mira Solberg,left,,,,,");
     assertThat(runSheet()).isEqualTo(3);
     assertThat(lines()).hasSize(1);
-    assertThat(err.toString()).contains("broken.mp4", "copy it again", "film from the side");
-    assertThat(page("team.html")).contains("copy it again");
+    assertThat(err.toString()).contains("broken.mp4", "Copy it again", "Film from the side");
+    assertThat(page("team.html")).contains("Copy it again");
     Files.delete(folder.resolve("broken.mp4"));
     sheet("empty.mp4,Edda Rask,right,,,,,", "a.mp4,Mira Solberg,left,,,,,");
     assertThat(runSheet()).isEqualTo(4);
