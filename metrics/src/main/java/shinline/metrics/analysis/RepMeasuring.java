@@ -13,16 +13,21 @@ import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.DriveSpeed;
 import shinline.metrics.reps.Rep;
+import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
 
 /** Values at the bottom, phases and speeds of a rep, each with its ±. */
 final class RepMeasuring {
+  /** Either side of an edge, over which the speed there is told. */
+  private static final double EDGE_REACH_S = 0.1;
+
   /** A bridge reaches at least to the next look, whatever the length of the hold. */
   private static final double BRIDGE_S = 0.1;
 
@@ -191,10 +196,10 @@ final class RepMeasuring {
     }
     double patched = sight.doubtfulShare(window.fromS() - BRIDGE_S, window.toS() + BRIDGE_S);
     double sound = Math.max(0, doubt * (1 - patched));
-    return Reading.of(
-        value,
+    IntervalModel.HalfWidths widths =
         intervals.plusMinus(
-            measure, value, unit * attitude.sigma(measure, window), jitter, sound, yawDeg));
+            measure, value, unit * attitude.sigma(measure, window), jitter, sound, yawDeg);
+    return Reading.of(value, widths.all(), widths.within());
   }
 
   /** Share of the looks around the bottom that saw the point; the others were bridged. */
@@ -223,40 +228,66 @@ final class RepMeasuring {
   }
 
   TempoReading tempo(Rep rep) {
-    double edge = edgeS();
-    // Near the top and the bottom the hip moves slowly: a level that is a little off is crossed
-    // sooner or later by its share of the travel over the speed there, about T·share/0.7.
-    double level =
-        Math.hypot(
-            calibration.value(CalibrationKey.INTERVAL_PHASE_LEVEL), sway.px() / rep.travel());
-    double lowering = pm(edge, level, rep.tempo().loweringS());
-    double drive = pm(edge, level, rep.tempo().driveS());
-    double hold =
-        1.96
-            * Math.sqrt(
-                2 * edge * edge
-                    + square(level * rep.tempo().loweringS() / 0.7)
-                    + square(level * rep.tempo().driveS() / 0.7));
+    RepTimes times = rep.times();
+    double start = edgeSigma(rep, times.startS(), rep.tempo().loweringS());
+    double bottomStart = edgeSigma(rep, times.bottomStartS(), rep.tempo().loweringS());
+    double bottomEnd = edgeSigma(rep, times.bottomEndS(), rep.tempo().driveS());
+    double end = edgeSigma(rep, times.endS(), rep.tempo().driveS());
+    double lowering = IntervalModel.NINETY_FIVE * Math.hypot(start, bottomStart);
+    double drive = IntervalModel.NINETY_FIVE * Math.hypot(bottomEnd, end);
     return new TempoReading(
         Reading.of(rep.tempo().loweringS(), lowering),
-        Reading.of(rep.tempo().holdS(), hold),
+        Reading.of(
+            rep.tempo().holdS(), IntervalModel.NINETY_FIVE * Math.hypot(bottomStart, bottomEnd)),
         Reading.of(rep.tempo().driveS(), drive),
         rep.tempo().topS().isPresent()
-            ? Reading.of(rep.tempo().topS().getAsDouble(), Math.max(lowering, drive))
+            ? Reading.of(
+                rep.tempo().topS().getAsDouble(),
+                IntervalModel.NINETY_FIVE * Math.hypot(end, start))
             : Reading.missing(Gap.NO_REP_FOLLOWS));
+  }
+
+  /**
+   * Standard deviation of a phase's edge, seconds: it is found to about a frame, and a height that
+   * is a little off crosses the level sooner or later by its error over the speed there.
+   *
+   * @param phaseS the phase beside it, a third of which no edge is off by
+   */
+  private double edgeSigma(Rep rep, double atS, double phaseS) {
+    double height =
+        Math.hypot(
+            calibration.value(CalibrationKey.INTERVAL_PHASE_LEVEL) * rep.travel(), sway.px());
+    double speed = Math.abs(hipHeight(atS + EDGE_REACH_S) - hipHeight(atS - EDGE_REACH_S));
+    double late = Math.min(phaseS / 3, height * 2 * EDGE_REACH_S / Math.max(speed, 1e-9));
+    return Math.hypot(edgeS(), late);
+  }
+
+  /** Height of mid-hip, linear between samples; beyond what was seen that of the nearest one. */
+  private double hipHeight(double timeS) {
+    Series hip = body.kinematics().hipY();
+    UniformTimeGrid grid = body.kinematics().grid();
+    double place = (timeS - grid.timeS(0)) / grid.stepS();
+    int before = nearestSeen(hip, (int) Math.floor(place));
+    int after = nearestSeen(hip, (int) Math.ceil(place));
+    double share = Math.max(0, Math.min(1, place - Math.floor(place)));
+    return (1 - share) * hip.value(before) + share * hip.value(after);
+  }
+
+  private static int nearestSeen(Series series, int index) {
+    int inside = Math.max(0, Math.min(series.size() - 1, index));
+    for (int away = 0; away < series.size(); away++) {
+      for (int i : new int[] {inside - away, inside + away}) {
+        if (i >= 0 && i < series.size() && series.seen(i)) {
+          return i;
+        }
+      }
+    }
+    return inside;
   }
 
   /** An edge is found to about a frame. */
   private double edgeS() {
     return calibration.value(CalibrationKey.INTERVAL_PHASE_EDGE) * frameS;
-  }
-
-  private static double pm(double edge, double level, double phase) {
-    return 1.96 * Math.sqrt(2 * edge * edge + 2 * square(level * phase / 0.7));
-  }
-
-  private static double square(double v) {
-    return v * v;
   }
 
   DriveReading drive(Rep rep) {

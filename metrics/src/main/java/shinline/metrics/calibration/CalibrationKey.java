@@ -61,6 +61,7 @@ public enum CalibrationKey {
       "interval.hip-travel.oblique", CalibrationUnit.CENTIMETRES, 0.0, 50.0),
   INTERVAL_HIP_TRAVEL_LEG_OBLIQUE(
       "interval.hip-travel-leg.oblique", CalibrationUnit.PERCENT, 0.0, 50.0),
+  INTERVAL_REP_SHARE("interval.rep-share", CalibrationUnit.SHARE, 0.0, 1.0),
   INTERVAL_DOUBT("interval.doubt", CalibrationUnit.TIMES, 0.0, 10.0),
   INTERVAL_PHASE_EDGE("interval.phase-edge", CalibrationUnit.FRAMES, 0.0, 10.0),
   INTERVAL_PHASE_LEVEL("interval.phase-level", CalibrationUnit.SHARE, 0.0, 0.2),

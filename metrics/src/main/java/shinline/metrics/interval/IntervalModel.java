@@ -63,7 +63,7 @@ public record IntervalModel(Calibration calibration, double scaleShare) {
    * @param confidence lowest model confidence of the points used, 0…1
    * @param yawDeg how far off the side view the camera is
    */
-  public double plusMinus(
+  public HalfWidths plusMinus(
       Measure measure,
       double value,
       double attitudeSigma,
@@ -72,6 +72,7 @@ public record IntervalModel(Calibration calibration, double scaleShare) {
       double yawDeg) {
     double doubt = calibration.value(CalibrationKey.INTERVAL_DOUBT);
     double own = calibration.value(body(measure)) * (1 + doubt * (1 - confidence));
+    double fromRepToRep = calibration.value(CalibrationKey.INTERVAL_REP_SHARE) * own;
     double oblique =
         calibration.value(oblique(measure)) * Math.sin(Math.toRadians(Math.abs(yawDeg)));
     double scale =
@@ -79,12 +80,18 @@ public record IntervalModel(Calibration calibration, double scaleShare) {
           case KNEE_PAST_TOE, REAR_KNEE_HEIGHT, HIP_TRAVEL -> scaleShare * Math.abs(value);
           default -> 0;
         };
-    return NINETY_FIVE
-        * Math.sqrt(
-            own * own
-                + oblique * oblique
-                + scale * scale
-                + attitudeSigma * attitudeSigma
-                + jitter * jitter);
+    double rest =
+        oblique * oblique + scale * scale + attitudeSigma * attitudeSigma + jitter * jitter;
+    return new HalfWidths(
+        NINETY_FIVE * Math.sqrt(own * own + rest),
+        NINETY_FIVE * Math.sqrt(fromRepToRep * fromRepToRep + rest));
   }
+
+  /**
+   * Half widths of a value's 95 % intervals, in its own unit.
+   *
+   * @param all of everything that is not known
+   * @param within without what one body differs from another by
+   */
+  public record HalfWidths(double all, double within) {}
 }

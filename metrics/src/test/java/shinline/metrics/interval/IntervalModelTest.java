@@ -26,7 +26,7 @@ class IntervalModelTest {
           0.02);
 
   private static double pm(Measure measure, double value, double attitude, double jitter) {
-    return MODEL.plusMinus(measure, value, attitude, jitter, 1, 0);
+    return MODEL.plusMinus(measure, value, attitude, jitter, 1, 0).all();
   }
 
   /** 95 % of a normal distribution lie within 1.96 standard deviations. */
@@ -50,33 +50,47 @@ class IntervalModelTest {
 
   @Test
   void theMoreObliqueTheWiderOnEitherSide() {
-    double square = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 0);
-    double oblique = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 30);
+    double square = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 0).all();
+    double oblique = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 30).all();
     assertThat(oblique).isGreaterThan(square);
-    assertThat(MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, -30)).isEqualTo(oblique);
+    assertThat(MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, -30).all()).isEqualTo(oblique);
   }
 
   @ParameterizedTest
   @EnumSource(Measure.class)
   void lessSureIsWider(Measure measure) {
-    double sure = HEAVY.plusMinus(measure, 10, 0.5, 0.3, 1, 0);
+    double sure = HEAVY.plusMinus(measure, 10, 0.5, 0.3, 1, 0).all();
     assertThat(sure).isPositive();
-    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.3, 0.4, 0)).isGreaterThan(sure);
-    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.9, 1, 0)).isGreaterThan(sure);
-    assertThat(FULL.plusMinus(measure, 10, 0.5, 0.3, 1, 0)).isGreaterThan(sure);
+    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.3, 0.4, 0).all()).isGreaterThan(sure);
+    assertThat(HEAVY.plusMinus(measure, 10, 0.5, 0.9, 1, 0).all()).isGreaterThan(sure);
+    assertThat(FULL.plusMinus(measure, 10, 0.5, 0.3, 1, 0).all()).isGreaterThan(sure);
   }
 
   /** The demand on a clean clip with nothing stated about the vertical. */
   @Test
   void theShinOfACleanClipIsWithinTwoAndAHalfDegrees() {
     assertThat(
-            HEAVY.plusMinus(
-                Measure.SHIN,
-                25,
-                ShippedCalibration.HEAVY.value(CalibrationKey.CAMERA_ROLL),
-                0.2,
-                0.99,
-                5))
+            HEAVY
+                .plusMinus(
+                    Measure.SHIN,
+                    25,
+                    ShippedCalibration.HEAVY.value(CalibrationKey.CAMERA_ROLL),
+                    0.2,
+                    0.99,
+                    5)
+                .all())
         .isLessThanOrEqualTo(2.5);
+  }
+
+  /** What bodies differ by cancels between reps of one athlete; the rest does not. */
+  @Test
+  void withoutTheBodysPartAnIntervalIsNarrowerAndTheRestStays() {
+    IntervalModel.HalfWidths plain = MODEL.plusMinus(Measure.SHIN, 20, 0, 0, 1, 0);
+    double share = ShippedCalibration.HEAVY.value(CalibrationKey.INTERVAL_REP_SHARE);
+    assertThat(plain.within()).isCloseTo(share * plain.all(), within(1e-12));
+    IntervalModel.HalfWidths shaky = MODEL.plusMinus(Measure.SHIN, 20, 2, 1, 1, 0);
+    assertThat(shaky.within()).isBetween(1.96 * Math.sqrt(5), shaky.all());
+    assertThat(shaky.all() * shaky.all() - shaky.within() * shaky.within())
+        .isCloseTo(plain.all() * plain.all() - plain.within() * plain.within(), within(1e-9));
   }
 }

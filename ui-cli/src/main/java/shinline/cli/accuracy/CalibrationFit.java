@@ -27,6 +27,8 @@ record CalibrationFit(
     Map<CalibrationKey, Double> offsets = sensible(OffsetFitting.over(clips, base), refused);
     Map<CalibrationKey, Double> intervals =
         sensible(new IntervalFitting(base).over(clips), refused);
+    intervals.putAll(
+        sensible(RepShareFitting.over(clips, base.trying(offsets).trying(intervals)), refused));
     return new CalibrationFit(
         base, offsets, intervals, LimitFitting.over(clips, base.trying(offsets)), refused);
   }

@@ -369,6 +369,7 @@ public final class ResultJson {
       out.writeObjectFieldStart(key);
       number("value", measured.value());
       number("plusMinus", measured.plusMinus());
+      number("plusMinusWithin", measured.plusMinusWithin());
       out.writeEndObject();
     } else {
       out.writeNullField(key);
