@@ -88,6 +88,7 @@ public final class SessionCommand implements Callable<Integer> {
       }
       return write(newSheet, clips, store, steps).number();
     }
+    place.read(store, context);
     Session session =
         new Session(
             clips,

@@ -34,7 +34,9 @@ public record ClipFinding(
     MEASURED(ExitCode.MEASURED),
     NOT_MEASURED(ExitCode.NOT_MEASURED),
     UNREADABLE(ExitCode.UNREADABLE),
-    /** The program failed, or its results could not be written. */
+    /** What was found could not be written. */
+    NOT_WRITTEN(ExitCode.USAGE),
+    /** The program failed. */
     FAILED(ExitCode.INTERNAL);
 
     private final ExitCode exitCode;

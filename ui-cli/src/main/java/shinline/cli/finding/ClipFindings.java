@@ -16,6 +16,7 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.file.Claim;
 import shinline.cli.file.FlagImages;
 import shinline.cli.file.OutputFiles;
+import shinline.cli.file.ResultName;
 import shinline.cli.file.WholeFile;
 import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.ClipReport;
@@ -116,7 +117,7 @@ public final class ClipFindings {
     try {
       ClipReport report = checker.check(clip, options, progress);
       ClipFinding finding = FindingReading.of(report, version);
-      String stem = clip.getFileName() + "-" + key.name().substring(0, SHORT_KEY);
+      String stem = ResultName.of(clip) + "-" + key.name().substring(0, SHORT_KEY);
       if (report instanceof ClipReport.Measured measured) {
         finding = finding.with(write(measured, clip, stem, key, options));
       } else if (report instanceof ClipReport.NotMeasured not) {
@@ -140,7 +141,7 @@ public final class ClipFindings {
       return finding;
     } catch (CoachException e) {
       return ClipFinding.without(
-          ClipFinding.State.FAILED,
+          ClipFinding.State.NOT_WRITTEN,
           String.valueOf(e.getMessage()),
           Words.say("session.failed-write.do"));
     } catch (RuntimeException | LinkageError | OutOfMemoryError e) {

@@ -144,9 +144,7 @@ public final class SessionRun {
         LocalDate day =
             clip.flatMap(c -> SessionFolder.day(c, clock.getZone()))
                 .orElseGet(() -> LocalDate.now(clock));
-        ReadySet set =
-            new SetDefaults(sheet, ladder, new RecordView(store.read())).fill(planned, clip, day);
-        outcomes.add(outcome(set));
+        take(new SetDefaults(sheet, ladder, new RecordView(store.read())).fill(planned, clip, day));
       } catch (CoachException e) {
         trouble(
             e.exitCode(),
@@ -154,6 +152,23 @@ public final class SessionRun {
             String.valueOf(e.getMessage()),
             Words.say("session.sheet.do"));
       }
+    }
+
+    /** A record that cannot be written to must not cost the other clips their measuring. */
+    private void take(ReadySet set) {
+      try {
+        outcomes.add(outcome(set));
+      } catch (CoachException e) {
+        trouble(
+            e.exitCode(),
+            what(set.planned()),
+            String.valueOf(e.getMessage()),
+            Words.say("session.failed-write.do"));
+      }
+    }
+
+    private static String what(PlannedSet planned) {
+      return planned.clip().orElse(Words.say("session.by-eye", planned.row()));
     }
 
     private SetOutcome outcome(ReadySet set) {
@@ -246,7 +261,7 @@ public final class SessionRun {
     }
 
     private void tell(SetOutcome set) {
-      String what = set.planned().clip().orElse(Words.say("session.by-eye", set.planned().row()));
+      String what = what(set.planned());
       if (set.finding().isPresent() && set.finding().get().state() != ClipFinding.State.MEASURED) {
         trouble(what, set.finding().get());
       }
