@@ -104,21 +104,16 @@ final class FindingReading {
     List<RepResult> reps = report.set().reps();
     Map<String, MeasuredSet.BottomMean> bottom = new LinkedHashMap<>();
     for (Measure measure : Measure.values()) {
-      List<Reading.Measured> seen =
-          reps.stream().flatMap(r -> r.at(measure).measured().stream()).toList();
-      if (!seen.isEmpty()) {
-        bottom.put(
-            measure.jsonName(),
-            new MeasuredSet.BottomMean(
-                rounded(seen.stream().mapToDouble(Reading.Measured::value).average().orElseThrow()),
-                Optional.of(
-                    rounded(
-                        seen.stream()
-                            .mapToDouble(Reading.Measured::plusMinus)
-                            .average()
-                            .orElseThrow())),
-                Optional.empty()));
-      }
+      List<Reading> seen = reps.stream().map(r -> r.at(measure)).toList();
+      mean(seen)
+          .ifPresent(
+              mean ->
+                  bottom.put(
+                      measure.jsonName(),
+                      new MeasuredSet.BottomMean(
+                          mean,
+                          plusMinus(seen),
+                          average(seen, Reading.Measured::plusMinusWithin))));
     }
     List<Reading> lowering = reps.stream().map(r -> r.tempo().lowering()).toList();
     List<Reading> hold = reps.stream().map(r -> r.tempo().hold()).toList();
