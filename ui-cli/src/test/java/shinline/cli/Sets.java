@@ -79,6 +79,37 @@ public final class Sets {
         report.warnings());
   }
 
+  /** The measured set with nothing asked for. */
+  public static ClipReport.Measured free(String fileName) {
+    ClipReport.Measured report = measured(fileName);
+    SetResult set = report.set();
+    List<RepResult> reps =
+        set.reps().stream()
+            .map(
+                r ->
+                    new RepResult(
+                        r.rep(),
+                        r.times(),
+                        r.tempo(),
+                        r.atBottom(),
+                        r.drive(),
+                        r.shortRange(),
+                        new RepJudgement(r.rep(), List.of()),
+                        r.flags()))
+            .toList();
+    return new ClipReport.Measured(
+        report.clip(),
+        new SetResult(
+            set.setUp(),
+            Target.none(),
+            reps,
+            set.trend(),
+            set.fading(),
+            new SetSummary(reps.size(), Optional.empty()),
+            set.series()),
+        report.warnings());
+  }
+
   public static ClipFacts facts(String fileName) {
     return new ClipFacts(
         fileName, "0123456789abcdef".repeat(4), 960, 540, 90, 767, 25.5666, 30, false, "full");
@@ -136,6 +167,7 @@ public final class Sets {
   public static RepJudgement judged(int rep, boolean hit) {
     return new RepJudgement(
         rep,
+        1,
         hit
             ? List.of()
             : List.of(

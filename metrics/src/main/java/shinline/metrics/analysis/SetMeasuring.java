@@ -16,6 +16,7 @@ import shinline.metrics.fault.Fault;
 import shinline.metrics.fault.FaultFinder;
 import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.fault.RepEvidence;
+import shinline.metrics.fault.Sight;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judgement.JudgeParameters;
@@ -108,7 +109,7 @@ final class SetMeasuring {
       Optional<RepJudgement.NotJudged> why = sight.whyNotJudged(rep);
       RepJudgement judgement =
           why.isPresent()
-              ? RepJudgement.none(k + 1, why.get())
+              ? judge.notJudged(k + 1, why.get())
               : judge.judge(new RepReadings(k + 1, atBottom, tempo, shortRange));
       judgements.add(judgement);
       List<Flag> flags = new ArrayList<>();
@@ -139,6 +140,7 @@ final class SetMeasuring {
         Fading.of(results),
         SetJudge.of(target, judgements),
         SeriesReading.of(legs, body, scale, view, reps),
+        Sight.missing(evidence),
         backs(results, back),
         movements.notCounted());
   }

@@ -41,7 +41,12 @@ public final class RepJudge {
   /** Judges one rep. Pure; throws nothing for any readings. */
   public RepJudgement judge(RepReadings rep) {
     return new RepJudgement(
-        rep.rep(), asked.stream().flatMap(a -> finding(a, rep).stream()).toList());
+        rep.rep(), asked.size(), asked.stream().flatMap(a -> finding(a, rep).stream()).toList());
+  }
+
+  /** A rep of which too little was seen to hold it to anything. */
+  public RepJudgement notJudged(int rep, RepJudgement.NotJudged why) {
+    return RepJudgement.none(rep, asked.size(), why);
   }
 
   private Optional<Finding> finding(Asked one, RepReadings rep) {

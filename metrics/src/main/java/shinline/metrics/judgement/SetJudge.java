@@ -34,7 +34,8 @@ public final class SetJudge {
       return new SetSummary(reps.size(), Optional.empty());
     }
     Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
-    reps.forEach(rep -> verdicts.merge(rep.verdict(), 1, Integer::sum));
+    reps.forEach(
+        rep -> rep.verdict().ifPresent(verdict -> verdicts.merge(verdict, 1, Integer::sum)));
     return new SetSummary(
         reps.size(), Optional.of(new SetSummary.Against(name(target), verdicts, worst(reps))));
   }

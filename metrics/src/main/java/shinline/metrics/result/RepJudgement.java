@@ -14,9 +14,11 @@ import java.util.stream.Stream;
  * known: unclear comes before near.
  *
  * @param rep number from 1
+ * @param asked how much the target asks for that this rep can be held to; 0 when nothing was asked
  * @param notJudged why the rep is not judged at all; then there are no findings
  */
-public record RepJudgement(int rep, List<Finding> findings, Optional<NotJudged> notJudged) {
+public record RepJudgement(
+    int rep, int asked, List<Finding> findings, Optional<NotJudged> notJudged) {
 
   /** Why a rep is not judged. */
   public enum NotJudged {
@@ -29,26 +31,34 @@ public record RepJudgement(int rep, List<Finding> findings, Optional<NotJudged> 
   private static final Comparator<Finding> WORST_FIRST =
       Comparator.comparingInt((Finding f) -> severity(f.verdict())).reversed();
 
+  /** Of a target that asks for what was found, and for no more. */
+  public RepJudgement(int rep, List<Finding> findings) {
+    this(rep, findings.size(), findings);
+  }
+
   public RepJudgement {
     findings = findings.stream().sorted(WORST_FIRST).toList();
   }
 
-  /** A rep that is judged. */
-  public RepJudgement(int rep, List<Finding> findings) {
-    this(rep, findings, Optional.empty());
+  /** A rep that is judged by a target that asks for so much. */
+  public RepJudgement(int rep, int asked, List<Finding> findings) {
+    this(rep, asked, findings, Optional.empty());
   }
 
   /** A rep of which too little was seen to judge it by anything. */
-  public static RepJudgement none(int rep, NotJudged why) {
-    return new RepJudgement(rep, List.of(), Optional.of(why));
+  public static RepJudgement none(int rep, int asked, NotJudged why) {
+    return new RepJudgement(rep, asked, List.of(), Optional.of(why));
   }
 
-  /** A rep of which nothing is asked has nothing to miss and is a hit. */
-  public Verdict verdict() {
-    if (notJudged.isPresent()) {
-      return Verdict.UNCLEAR;
+  /** Empty when nothing was asked: a rep cannot hit what nobody set. */
+  public Optional<Verdict> verdict() {
+    if (asked == 0) {
+      return Optional.empty();
     }
-    return findings.isEmpty() ? Verdict.HIT : findings.get(0).verdict();
+    if (notJudged.isPresent()) {
+      return Optional.of(Verdict.UNCLEAR);
+    }
+    return Optional.of(findings.isEmpty() ? Verdict.HIT : findings.get(0).verdict());
   }
 
   /** The finding on the shin or the knee, when it is outside by more than the coach's margin. */

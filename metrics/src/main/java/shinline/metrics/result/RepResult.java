@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 
 /**
@@ -62,8 +64,14 @@ public record RepResult(
     return times.endS();
   }
 
-  public Verdict verdict() {
+  /** Empty when nothing was asked. */
+  public Optional<Verdict> verdict() {
     return judgement.verdict();
+  }
+
+  /** Whether a fault takes the rep out of the clean ones, whatever its verdict. */
+  public boolean spoilt() {
+    return flags.stream().map(Flag::kind).anyMatch(FlagKind::spoils);
   }
 
   @Override

@@ -69,7 +69,9 @@ class RepJudgeTest {
   }
 
   private static Verdict shin(double value, double plusMinus) {
-    return judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(value, plusMinus))).verdict();
+    return judge(UPRIGHT, Map.of(Measure.SHIN, Reading.of(value, plusMinus)))
+        .verdict()
+        .orElseThrow();
   }
 
   /** ± is 2, so a degree on either side of a limit is too close to call. */
@@ -109,12 +111,12 @@ class RepJudgeTest {
   void openEndsAreNeverBroken() {
     Target pastToe = shinOnly(ShinPreset.PAST_TOE.target());
     assertThat(judge(pastToe, Map.of(Measure.KNEE_PAST_TOE, Reading.of(90, 1))).verdict())
-        .isEqualTo(Verdict.HIT);
+        .contains(Verdict.HIT);
     Target anything =
         shinOnly(
             new ShinTarget.AngleBand("any", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
     assertThat(judge(anything, Map.of(Measure.SHIN, Reading.of(3, 50))).verdict())
-        .isEqualTo(Verdict.HIT);
+        .contains(Verdict.HIT);
   }
 
   @Test
@@ -143,7 +145,7 @@ class RepJudgeTest {
             Measure.KNEE_PAST_TOE, Reading.missing(Gap.NO_SCALE),
             Measure.KNEE_PAST_TOE_FOOT, Reading.of(-12.3, 2));
     RepJudgement rep = judge(shinOnly(ShinPreset.OVER_TOE.target()), readings);
-    assertThat(rep.verdict()).isEqualTo(Verdict.UNCLEAR);
+    assertThat(rep.verdict()).contains(Verdict.UNCLEAR);
     assertThat(rep.findings())
         .singleElement()
         .isInstanceOfSatisfying(
@@ -157,7 +159,7 @@ class RepJudgeTest {
   @Test
   void aMeasureThatWasNotSeenIsUnclearForItsOwnReason() {
     RepJudgement rep = judge(UPRIGHT, Map.of(Measure.SHIN, Reading.missing(Gap.UNSEEN_AT_BOTTOM)));
-    assertThat(rep.verdict()).isEqualTo(Verdict.UNCLEAR);
+    assertThat(rep.verdict()).contains(Verdict.UNCLEAR);
     assertThat(gaps(rep)).containsExactly(Gap.UNSEEN_AT_BOTTOM);
     assertThat(gaps(judge(UPRIGHT, Map.of()))).containsExactly(Gap.NOT_READ);
   }
@@ -187,7 +189,7 @@ class RepJudgeTest {
                 Measure.THIGH, Reading.of(22, 2),
                 Measure.REAR_KNEE_HEIGHT, Reading.of(9.5, 1),
                 Measure.HIP_TRAVEL, Reading.of(26, 1)));
-    assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
+    assertThat(rep.verdict()).contains(Verdict.MISS);
     assertThat(outside(rep)).containsExactly(Aspect.THIGH, Aspect.HIP_TRAVEL, Aspect.REAR_KNEE);
   }
 
@@ -198,7 +200,7 @@ class RepJudgeTest {
             depthOnly(DepthTarget.full()),
             Map.of(Measure.THIGH, Reading.missing(Gap.UNSEEN_AT_BOTTOM)),
             true);
-    assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
+    assertThat(rep.verdict()).contains(Verdict.MISS);
     assertThat(rep.findings().get(0)).isEqualTo(new Finding.WrongRange(Finding.Range.FULL));
     assertThat(gaps(rep)).containsExactly(Gap.UNSEEN_AT_BOTTOM);
   }
@@ -206,9 +208,9 @@ class RepJudgeTest {
   @Test
   void shortRangeIsJudgedByItsOwnTarget() {
     Target target = depthOnly(DepthTarget.quarterRange());
-    assertThat(judge(target, Map.of(), true).verdict()).isEqualTo(Verdict.HIT);
+    assertThat(judge(target, Map.of(), true).verdict()).contains(Verdict.HIT);
     RepJudgement full = judge(target, Map.of(), false);
-    assertThat(full.verdict()).isEqualTo(Verdict.MISS);
+    assertThat(full.verdict()).contains(Verdict.MISS);
     assertThat(full.findings()).containsExactly(new Finding.WrongRange(Finding.Range.SHORT));
   }
 
@@ -217,7 +219,7 @@ class RepJudgeTest {
     DepthTarget own =
         new DepthTarget("own", Optional.empty(), Optional.empty(), Optional.of(10.0), false);
     assertThat(judge(depthOnly(own), Map.of(Measure.HIP_TRAVEL, Reading.of(14, 1)), true).verdict())
-        .isEqualTo(Verdict.HIT);
+        .contains(Verdict.HIT);
   }
 
   @Test
@@ -229,7 +231,7 @@ class RepJudgeTest {
             Optional.of(new TempoTarget.Phase(0, Double.POSITIVE_INFINITY)),
             Optional.empty());
     RepJudgement rep = judge(tempoOnly(tempo), Map.of());
-    assertThat(rep.verdict()).isEqualTo(Verdict.MISS);
+    assertThat(rep.verdict()).contains(Verdict.MISS);
     assertThat(outside(rep)).containsExactly(Aspect.LOWERING, Aspect.HOLD);
   }
 
@@ -248,7 +250,7 @@ class RepJudgeTest {
             new RepJudge(tempoOnly(touchAndGo), JudgeParameters.standard())
                 .judge(new RepReadings(1, Map.of(), quick, false))
                 .verdict())
-        .isEqualTo(Verdict.HIT);
+        .contains(Verdict.HIT);
   }
 
   @Test
@@ -259,7 +261,7 @@ class RepJudgeTest {
             Optional.empty(),
             Optional.empty(),
             Optional.of(new TempoTarget.Phase(1, 2)));
-    assertThat(judge(tempoOnly(tempo), Map.of()).verdict()).isEqualTo(Verdict.HIT);
+    assertThat(judge(tempoOnly(tempo), Map.of()).verdict()).contains(Verdict.HIT);
   }
 
   @Test
@@ -289,17 +291,17 @@ class RepJudgeTest {
     Finding near = new Finding.Outside(limit, Limit.End.MAX, 0.2, 0.1);
     Finding unclear = new Finding.Unmeasured(limit, Gap.UNSEEN_AT_BOTTOM);
     Finding miss = new Finding.Outside(limit, Limit.End.MAX, 0.4, 0.1);
-    assertThat(new RepJudgement(1, List.of(met, met)).verdict()).isEqualTo(Verdict.HIT);
-    assertThat(new RepJudgement(1, List.of(met, near)).verdict()).isEqualTo(Verdict.NEAR);
+    assertThat(new RepJudgement(1, List.of(met, met)).verdict()).contains(Verdict.HIT);
+    assertThat(new RepJudgement(1, List.of(met, near)).verdict()).contains(Verdict.NEAR);
     assertThat(new RepJudgement(1, List.of(near, unclear, met)).verdict())
-        .isEqualTo(Verdict.UNCLEAR);
+        .contains(Verdict.UNCLEAR);
     assertThat(new RepJudgement(1, List.of(near, unclear, miss, met)).verdict())
-        .isEqualTo(Verdict.MISS);
+        .contains(Verdict.MISS);
   }
 
   @Test
-  void nothingAskedIsNothingMissed() {
-    assertThat(judge(Target.none(), Map.of()).verdict()).isEqualTo(Verdict.HIT);
+  void nothingAskedIsNeitherHitNorMissed() {
+    assertThat(judge(Target.none(), Map.of()).verdict()).isEmpty();
   }
 
   @Test
@@ -386,7 +388,7 @@ class RepJudgeTest {
       RepJudgement rep =
           judge(Target.preset(ShinPreset.values()[i % 3]), readings, random.nextBoolean());
       assertThat(rep.findings().stream().allMatch(f -> f instanceof Finding.Met))
-          .isEqualTo(rep.verdict() == Verdict.HIT);
+          .isEqualTo(rep.verdict().equals(Optional.of(Verdict.HIT)));
     }
   }
 

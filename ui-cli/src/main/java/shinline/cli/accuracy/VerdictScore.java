@@ -64,9 +64,9 @@ record VerdictScore(
             asked,
             rep,
             Optional.empty(),
-            is.verdict(),
-            said.map(RepJudgement::verdict),
-            clear.verdict() != Verdict.UNCLEAR));
+            is.verdict().orElseThrow(),
+            said.flatMap(RepJudgement::verdict),
+            !clear.verdict().equals(Optional.of(Verdict.UNCLEAR))));
     for (Finding finding : is.findings()) {
       finding
           .aspect()

@@ -30,12 +30,16 @@ record Bottoms(Optional<RepPicture> best, Optional<RepPicture> worst) {
   /** Weight times sureness of the flags; a verdict weighs as one flag of its kind would. */
   private static double trouble(RepResult rep) {
     double verdict =
-        switch (rep.verdict()) {
-          case HIT -> 0;
-          case NEAR -> 0.5;
-          case UNCLEAR -> 1;
-          case MISS -> 3;
-        };
+        rep.verdict()
+            .map(
+                told ->
+                    switch (told) {
+                      case HIT -> 0.0;
+                      case NEAR -> 0.5;
+                      case UNCLEAR -> 1.0;
+                      case MISS -> 3.0;
+                    })
+            .orElse(0.0);
     return verdict
         + rep.flags().stream().mapToDouble((Flag f) -> f.kind().weight() * f.confidence()).sum();
   }

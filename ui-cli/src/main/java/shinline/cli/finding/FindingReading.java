@@ -75,8 +75,8 @@ final class FindingReading {
       List<FlagKind> kinds = rep.flags().stream().map(Flag::kind).distinct().toList();
       kinds.forEach(k -> flags.merge(k.jsonName(), 1, Integer::sum));
       boolean spoilt = kinds.stream().anyMatch(FlagKind::spoils);
-      boolean judged = rep.verdict() != Verdict.UNCLEAR;
-      boolean onTarget = !asked || rep.verdict() == Verdict.HIT || rep.verdict() == Verdict.NEAR;
+      boolean judged = rep.judgement().notJudged().isEmpty() && !is(rep, Verdict.UNCLEAR);
+      boolean onTarget = !asked || is(rep, Verdict.HIT) || is(rep, Verdict.NEAR);
       unclear += !judged && !spoilt ? 1 : 0;
       clean += judged && onTarget && !spoilt ? 1 : 0;
       notes.add(
@@ -97,7 +97,11 @@ final class FindingReading {
   }
 
   private static int count(SetResult set, Verdict verdict) {
-    return (int) set.reps().stream().filter(r -> r.verdict() == verdict).count();
+    return (int) set.reps().stream().filter(r -> is(r, verdict)).count();
+  }
+
+  private static boolean is(RepResult rep, Verdict verdict) {
+    return rep.verdict().equals(Optional.of(verdict));
   }
 
   private static MeasuredSet means(ClipReport.Measured report, String version) {

@@ -78,7 +78,7 @@ public final class RepCsv {
     List<String> cells = new ArrayList<>();
     cells.add(defused(clip));
     cells.add(Integer.toString(rep.rep()));
-    cells.add(rep.verdict().name().toLowerCase(Locale.ROOT));
+    cells.add(rep.verdict().map(v -> v.name().toLowerCase(Locale.ROOT)).orElse(""));
     cells.add(Decimals.fixed(rep.startS(), PLACES));
     cells.add(Decimals.fixed(rep.bottomS(), PLACES));
     cells.add(Decimals.fixed(rep.endS(), PLACES));

@@ -15,10 +15,13 @@ import java.util.stream.Stream;
 import shinline.cli.file.FlagImages;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
 import shinline.cli.text.JudgementWords;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.fault.Sight;
+import shinline.metrics.judgement.Asked;
 import shinline.metrics.reps.NotCounted;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
@@ -79,6 +82,7 @@ public final class ResultJson {
       }
       out.writeEndArray();
       json.set(set);
+      json.cautions();
       out.writeEndObject();
     }
   }
@@ -92,8 +96,9 @@ public final class ResultJson {
       json.target(report.target());
       out.writeArrayFieldStart("reps");
       out.writeEndArray();
-      json.emptySet(report.why());
+      json.emptySet(report.target(), report.why());
       json.why(report.why());
+      json.cautions();
       out.writeEndObject();
     }
   }
@@ -281,7 +286,11 @@ public final class ResultJson {
       out.writeStringField(entry.getKey(), entry.getValue());
     }
     out.writeEndObject();
-    word("verdict", rep.verdict());
+    if (rep.verdict().isPresent()) {
+      word("verdict", rep.verdict().get());
+    } else {
+      out.writeNullField("verdict");
+    }
     strings("reasons", JudgementWords.reasons(rep));
     out.writeArrayFieldStart("flags");
     for (Flag flag : rep.flags()) {
@@ -312,7 +321,11 @@ public final class ResultJson {
   private void set(SetResult set) throws IOException {
     out.writeObjectFieldStart("set");
     out.writeNumberField("reps", set.reps().size());
-    out.writeNumberField("hits", set.hits());
+    if (set.hits().isPresent()) {
+      out.writeNumberField("hits", set.hits().get());
+    } else {
+      out.writeNullField("hits");
+    }
     out.writeObjectFieldStart("trend");
     for (Measure measure : Measure.values()) {
       Double slope = set.trend().get(measure);
@@ -329,6 +342,7 @@ public final class ResultJson {
     } else {
       out.writeNullField("fading");
     }
+    notSeen(set.unseen());
     out.writeStringField("summary", Headline.of(set));
     out.writeArrayFieldStart("notCounted");
     for (NotCounted not : set.notCounted()) {
@@ -342,17 +356,43 @@ public final class ResultJson {
     out.writeEndObject();
   }
 
-  private void emptySet(AnalysisOutcome.NotMeasured why) throws IOException {
+  private void notSeen(Map<Sight, List<Integer>> unseen) throws IOException {
+    out.writeArrayFieldStart("notSeen");
+    for (Map.Entry<Sight, List<Integer>> entry : unseen.entrySet()) {
+      out.writeStartObject();
+      out.writeStringField("what", entry.getKey().jsonName());
+      out.writeArrayFieldStart("reps");
+      for (int rep : entry.getValue()) {
+        out.writeNumber(rep);
+      }
+      out.writeEndArray();
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  private void emptySet(Target target, AnalysisOutcome.NotMeasured why) throws IOException {
     out.writeObjectFieldStart("set");
     out.writeNumberField("reps", 0);
-    out.writeNumberField("hits", 0);
+    if (Asked.of(target).isEmpty()) {
+      out.writeNullField("hits");
+    } else {
+      out.writeNumberField("hits", 0);
+    }
     out.writeObjectFieldStart("trend");
     out.writeEndObject();
     out.writeNullField("fading");
+    notSeen(Map.of());
     out.writeStringField("summary", Words.say("json.not-measured", why.reason()));
     out.writeArrayFieldStart("notCounted");
     out.writeEndArray();
     out.writeEndObject();
+  }
+
+  /** What no camera at the side can see, and what to take care of: a result may travel alone. */
+  private void cautions() throws IOException {
+    strings(
+        "cautions", Stream.concat(Cautions.limits().stream(), Cautions.safety().stream()).toList());
   }
 
   private void why(AnalysisOutcome.NotMeasured why) throws IOException {

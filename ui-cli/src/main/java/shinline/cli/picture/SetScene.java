@@ -223,6 +223,6 @@ final class SetScene {
 
   /** Reps whose bottom is worth a picture when there are too many for all of them. */
   static boolean notable(RepResult rep) {
-    return !rep.flags().isEmpty() || rep.verdict() == Verdict.MISS;
+    return !rep.flags().isEmpty() || rep.verdict().equals(Optional.of(Verdict.MISS));
   }
 }

@@ -18,6 +18,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import shinline.cli.text.Units;
+import shinline.cli.text.VerdictWords;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
@@ -54,7 +55,7 @@ final class StillPicture {
           artist.lines(ink, timeS);
           artist.bottomNumbers(ink, rep);
         };
-    BufferedImage picture = compose(frame, timeS, title, Words.of(rep.verdict(), "name"), drawing);
+    BufferedImage picture = compose(frame, timeS, title, VerdictWords.of(rep).orElse(""), drawing);
     return picture(picture, rep, Optional.empty(), Words.say("picture.spoken", alt));
   }
 
@@ -140,7 +141,7 @@ final class StillPicture {
     y = paragraph(g, title, pad, y, width - 2 * pad);
     g.setColor(SMALL_TEXT);
     g.setFont(ink.font(SMALL_SIZE));
-    y = paragraph(g, small, pad, y, width - 2 * pad);
+    y = small.isEmpty() ? y : paragraph(g, small, pad, y, width - 2 * pad);
     return (int) Math.ceil(y + pad);
   }
 

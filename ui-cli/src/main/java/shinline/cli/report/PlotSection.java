@@ -104,11 +104,11 @@ final class PlotSection {
           "y",
           "75%",
           "class",
-          Mark.of(rep.verdict()).styleClass());
+          Mark.of(rep).styleClass());
       page.text(
           (crowded ? String.valueOf(rep.rep()) : Words.say("report.rep", rep.rep()))
               + " "
-              + Mark.of(rep.verdict()).sign());
+              + Mark.of(rep).sign());
       page.close();
     }
     page.close().end();

@@ -74,7 +74,7 @@ final class TableSection {
 
   private void row(RepResult rep) {
     Map<Aspect, Mark> marks = marks(rep);
-    Mark verdict = Mark.of(rep.verdict());
+    Mark verdict = Mark.of(rep);
     page.open("tr", "role", "row", "id", "rep-" + rep.rep());
     page.leaf(
         "th",

@@ -2,10 +2,12 @@ package shinline.cli.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.FlagWords;
 import shinline.cli.text.Headline;
 import shinline.cli.text.JudgementWords;
+import shinline.cli.text.NothingFound;
 import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
@@ -41,7 +43,7 @@ final class VerdictSection {
   private static void strip(Markup page, List<RepResult> reps) {
     page.open("ol", "class", "strip", "aria-label", Words.say("report.strip"));
     for (RepResult rep : reps) {
-      Mark mark = Mark.of(rep.verdict());
+      Mark mark = Mark.of(rep);
       page.open("li");
       page.open("a", "href", "#rep-" + rep.rep(), "class", mark.styleClass());
       page.leaf("b", Words.say("report.rep", rep.rep()));
@@ -63,10 +65,7 @@ final class VerdictSection {
     page.leaf(
         "h2",
         switch (things.size()) {
-          case 0 ->
-              allHit(set)
-                  ? Words.say("report.work-on.nothing")
-                  : Words.say("report.work-on.reasons");
+          case 0 -> Words.say(nothingHeading(set));
           case 1 -> Words.say("report.work-on.one");
           default -> Words.say("report.work-on.two");
         },
@@ -82,32 +81,44 @@ final class VerdictSection {
     page.end();
   }
 
+  private static String nothingHeading(SetResult set) {
+    if (set.hits().isEmpty()) {
+      return "report.work-on.no-target";
+    }
+    return allHit(set) ? "report.work-on.nothing" : "report.work-on.reasons";
+  }
+
   private static String nothing(SetResult set) {
+    String found = sentence(NothingFound.of(set).orElseThrow());
     List<RepResult> missed = with(set, Verdict.MISS, Verdict.NEAR);
     if (!missed.isEmpty()) {
-      return notAsAsked("report.no-fault.missed", missed);
+      return notAsAsked("report.no-fault.missed", found, missed);
     }
     List<RepResult> open = with(set, Verdict.UNCLEAR);
-    return open.isEmpty()
-        ? Words.say("report.no-fault")
-        : notAsAsked("report.no-fault.unclear", open);
+    if (!open.isEmpty()) {
+      return notAsAsked("report.no-fault.unclear", found, open);
+    }
+    return allHit(set) && set.unseen().isEmpty() ? Words.say("report.no-fault", found) : found;
   }
 
   /** Which reps, and the first one's reason as the example. */
-  private static String notAsAsked(String key, List<RepResult> reps) {
+  private static String notAsAsked(String key, String found, List<RepResult> reps) {
     RepResult first = reps.get(0);
-    return Words.say(key, reps(numbers(reps)), first.rep(), JudgementWords.reasons(first).get(0));
+    return Words.say(
+        key, found, reps(numbers(reps)), first.rep(), JudgementWords.reasons(first).get(0));
   }
 
   private static boolean allHit(SetResult set) {
-    return set.hits() == set.reps().size();
+    return set.hits().equals(Optional.of((long) set.reps().size()));
   }
 
   /** The reps with one of these verdicts and a reason to give for it. */
   private static List<RepResult> with(SetResult set, Verdict... verdicts) {
     return set.reps().stream()
         .filter(
-            r -> List.of(verdicts).contains(r.verdict()) && !JudgementWords.reasons(r).isEmpty())
+            r ->
+                r.verdict().filter(List.of(verdicts)::contains).isPresent()
+                    && !JudgementWords.reasons(r).isEmpty())
         .toList();
   }
 

@@ -38,7 +38,7 @@ public final class Headline {
         || thing.kind().form() == Form.DEPTH
             && set.reps().stream()
                 .filter(r -> thing.reps().contains(r.rep()))
-                .anyMatch(r -> r.verdict() == Verdict.MISS);
+                .anyMatch(r -> r.verdict().equals(Optional.of(Verdict.MISS)));
   }
 
   /** For example {@code reps 1, 3 and 5}. */

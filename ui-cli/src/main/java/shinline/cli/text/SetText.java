@@ -23,6 +23,7 @@ import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
+import shinline.metrics.result.Verdict;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.Side;
 
@@ -92,8 +93,6 @@ public final class SetText {
   private List<String> table(SetResult set) {
     Measure kneeMeasure = kneeMeasure(set);
     List<Aspect> shown = ShownAspects.of(set.target());
-    // With nothing asked for, every rep would read as a hit.
-    boolean judged = !Asked.of(set.target()).isEmpty();
     List<TextTable.Column> columns = new ArrayList<>();
     columns.add(number(Words.say("table.rep"), ""));
     for (Aspect aspect : shown) {
@@ -111,11 +110,7 @@ public final class SetText {
                 ? cell(rep.at(kneeMeasure), kneeMeasure.unit())
                 : cell(rep.at(aspect), aspect.unit()));
       }
-      String verdict = Words.of(rep.verdict(), "name");
-      cells.add(
-          judged
-              ? new TextTable.Cell(verdict, layout.paint().verdict(rep.verdict(), verdict))
-              : TextTable.Cell.of(layout.signs().dash()));
+      cells.add(verdict(rep));
       cells.add(
           TextTable.Cell.of(
               rep.flags().stream()
@@ -125,6 +120,17 @@ public final class SetText {
       table.row(cells);
     }
     return table.lines(layout);
+  }
+
+  /** A rep that a fault spoils is never shown as good. */
+  private TextTable.Cell verdict(RepResult rep) {
+    return rep.verdict()
+        .map(verdict -> VerdictWords.looksBetter(rep) ? Verdict.NEAR : verdict)
+        .flatMap(
+            colour ->
+                VerdictWords.of(rep)
+                    .map(w -> new TextTable.Cell(w, layout.paint().verdict(colour, w))))
+        .orElseGet(() -> TextTable.Cell.of(layout.signs().dash()));
   }
 
   private String unit(Aspect aspect, Measure kneeMeasure) {
@@ -147,6 +153,7 @@ public final class SetText {
 
   private List<String> notes(SetResult set) {
     List<String> lines = new ArrayList<>();
+    NothingFound.of(set).map(said -> INDENT + sentence(said)).ifPresent(lines::add);
     for (RepResult rep : set.reps()) {
       if (!JudgementWords.reasons(rep).isEmpty()) {
         lines.add(

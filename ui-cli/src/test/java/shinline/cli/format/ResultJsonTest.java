@@ -23,6 +23,17 @@ class ResultJsonTest {
   }
 
   @Test
+  void withNothingAskedForThereIsNoVerdict() throws IOException {
+    StringWriter out = new StringWriter();
+    ResultJson.write(Sets.free("x.mp4"), out);
+    assertThat(ResultSchema.complaints(out.toString())).isEmpty();
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    assertThat(json.at("/reps/0/verdict").isNull()).isTrue();
+    assertThat(json.at("/set/hits").isNull()).isTrue();
+    assertThat(json.at("/cautions")).isNotEmpty();
+  }
+
+  @Test
   void aSetThatWasNotMeasuredFitsTheSchemaAndSaysWhy() throws IOException {
     StringWriter out = new StringWriter();
     ResultJson.write(Sets.notMeasured("x.mp4"), out);

@@ -175,4 +175,11 @@ class ReportPageTest {
     assertThat(ReportSets.page(Sets.asking(Sets.SHORT_RANGE_ALONE), RepPictures.none()))
         .contains("Asked for: short range.");
   }
+
+  @Test
+  void withNothingAskedForNothingIsGreen() {
+    String page = ReportSets.page(Sets.free("x.mp4"), RepPictures.none());
+    String body = page.substring(page.indexOf("<body"));
+    assertThat(body).doesNotContain("mark-hit").contains("mark-none").contains("mark-flag");
+  }
 }

@@ -3,13 +3,9 @@ package shinline.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
-import shinline.metrics.result.SetResult;
-import shinline.metrics.result.SetSummary;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
@@ -69,20 +65,9 @@ class SetTextTest {
   @Test
   void withNothingAskedForNoRepIsCalledAHit() {
     ClipReport.Measured judged = Sets.measured("x.mp4");
-    SetResult set = judged.set();
-    SetResult free =
-        new SetResult(
-            set.setUp(),
-            Target.none(),
-            set.reps(),
-            set.trend(),
-            set.fading(),
-            new SetSummary(2, Optional.empty()),
-            set.series());
     SetText text = new SetText(new Layout(Typography.RICH, Paint.NONE, Units.METRIC));
     assertThat(String.join("\n", text.lines(judged))).contains("  hit");
-    assertThat(
-            String.join("\n", text.lines(new ClipReport.Measured(judged.clip(), free, List.of()))))
+    assertThat(String.join("\n", text.lines(Sets.free("x.mp4"))))
         .doesNotContain("  hit")
         .doesNotContain("  miss");
   }

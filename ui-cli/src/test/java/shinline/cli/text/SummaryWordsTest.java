@@ -116,7 +116,7 @@ class SummaryWordsTest {
             Target.none().tempo(),
             Optional.empty(),
             Target.Margin.standard());
-    assertThat(said(depth, List.of(new RepJudgement(1, List.of()))))
+    assertThat(said(depth, List.of(new RepJudgement(1, 1, List.of()))))
         .isEqualTo("1 rep: hit the short-range target");
   }
 }
