@@ -191,7 +191,7 @@ class MainTest {
 
   @Test
   void twoClipsOfOneNameAreRefusedForOneFolder() {
-    assertThat(run("check", "a/good.mp4", "b/good.mov", "--out", folder.toString())).isEqualTo(2);
+    assertThat(run("check", "a/good.mp4", "b/good.mp4", "--out", folder.toString())).isEqualTo(2);
     assertThat(err.toString()).contains("good.json");
     assertThat(asked).isEmpty();
   }

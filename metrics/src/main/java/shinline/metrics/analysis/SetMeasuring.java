@@ -96,7 +96,8 @@ final class SetMeasuring {
     BackReading back = back();
     List<RepEvidence> evidence = evidence(back);
     List<List<Fault>> faults =
-        new FaultFinder(calibration, target.tempo(), target.margin().s()).find(evidence);
+        new FaultFinder(calibration, target.tempo(), target.margin().s(), knownPitchDeg())
+            .find(evidence);
     FaultTelling telling = new FaultTelling(scale.cmPerPx(), body.scale().staturePx());
     RepJudge judge = new RepJudge(target, JudgeParameters.standard());
     List<RepResult> results = new ArrayList<>();
@@ -236,6 +237,11 @@ final class SetMeasuring {
         seen.hold(),
         legs.shown(),
         warnings);
+  }
+
+  /** A pitch that is only likely widens no limit. */
+  private double knownPitchDeg() {
+    return attitude.pitchSource() == Attitude.Source.NONE ? 0 : attitude.pitch().deg();
   }
 
   /** What would mend a pitch that makes the shin unsure. */

@@ -96,6 +96,7 @@ public enum CalibrationKey {
   BACK_ROUNDS_LIMIT("back-rounds.limit", CalibrationUnit.SHARE, 0.0, 1.0),
   BACK_ARCHES_LIMIT("back-arches.limit", CalibrationUnit.SHARE, 0.0, 1.0),
   HEEL_RISE_LIMIT("heel-rise.limit", CalibrationUnit.SHARE, 0.0, 1.0),
+  FOOT_RISE_PITCH("foot-rise.pitch", CalibrationUnit.SHARE, 0.0, 0.1),
   FOREFOOT_RISE_LIMIT("forefoot-rise.limit", CalibrationUnit.SHARE, 0.0, 1.0),
   REAR_PUSH_LIMIT("rear-push.limit", CalibrationUnit.DEGREES, 0.0, 180.0),
   WOBBLE_LIMIT("wobble.limit", CalibrationUnit.SHARE, 0.0, 1.0),

@@ -72,7 +72,7 @@ public final class LimitSearch {
     Target none = Target.none();
     SetEvidence set =
         new SetEvidence(
-            reps, calibration.trying(Map.of(key, limit)), none.tempo(), none.margin().s());
+            reps, calibration.trying(Map.of(key, limit)), none.tempo(), none.margin().s(), 0);
     return kind.of(reps.get(index), set).findAny().isPresent();
   }
 }

@@ -15,9 +15,14 @@ import shinline.metrics.track.RobustStatistics;
  *
  * @param reps at least one, in their order
  * @param tempoMarginS an asked-for time may be missed by as much
+ * @param pitchDeg how far the camera looked down, minus for up
  */
 record SetEvidence(
-    List<RepEvidence> reps, Calibration calibration, TempoTarget tempo, double tempoMarginS) {
+    List<RepEvidence> reps,
+    Calibration calibration,
+    TempoTarget tempo,
+    double tempoMarginS,
+    double pitchDeg) {
   SetEvidence {
     reps = List.copyOf(reps);
   }
