@@ -18,6 +18,7 @@ import shinline.cli.command.AdviseCommand;
 import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.LadderCommand;
+import shinline.cli.command.ProgressCommand;
 import shinline.cli.command.RecordCommand;
 import shinline.cli.command.SessionCommand;
 import shinline.cli.command.ShinlineCommand;
@@ -87,6 +88,7 @@ public final class Main {
     line.addSubcommand(new CalibrateCommand(surroundings, checker));
     line.addSubcommand(RecordCommand.line(surroundings, clock(), Question.atTerminal()));
     line.addSubcommand(new AdviseCommand(surroundings, clock()));
+    line.addSubcommand(new ProgressCommand(surroundings, clock()));
     line.addSubcommand(new LadderCommand(surroundings));
     line.setResourceBundle(Words.bundle());
     return line;

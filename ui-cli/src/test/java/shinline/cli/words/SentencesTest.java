@@ -34,6 +34,11 @@ class SentencesTest {
               "Page.java",
               "default-src 'none'; img-src data:; style-src '□'; base-uri 'none'; form-action"
                   + " 'none'"),
+          new Found("ProgressPage.java", "<!doctype html>\n"),
+          new Found(
+              "ProgressPage.java",
+              "default-src 'none'; img-src data:; style-src '□'; base-uri 'none';"
+                  + " form-action 'none'"),
           // For a debugger.
           new Found("Series.java", "Series of □ samples, □ seen"));
 

@@ -1,0 +1,155 @@
+package shinline.cli.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import shinline.cli.context.CommandContext;
+import shinline.cli.file.Claim;
+import shinline.cli.file.OutputFiles;
+import shinline.cli.file.WholeFile;
+import shinline.cli.outcome.CoachException;
+import shinline.cli.outcome.ExitCode;
+import shinline.cli.progress.AthleteWeeks;
+import shinline.cli.progress.ProgressPage;
+import shinline.cli.progress.ProgressText;
+import shinline.cli.record.AthleteName;
+import shinline.cli.record.AthleteRecord;
+import shinline.cli.record.LineProblem;
+import shinline.cli.record.RecordStore;
+import shinline.cli.record.RecordView;
+import shinline.cli.record.WrittenFiles;
+import shinline.cli.text.Layout;
+import shinline.cli.text.Units;
+import shinline.cli.words.Words;
+
+/** {@code shinline progress}: an athlete's weeks, as a page and as a table. */
+@Command(
+    name = "progress",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false)
+public final class ProgressCommand implements Callable<Integer> {
+  private static final int DIGITS = 6;
+
+  @Parameters(
+      paramLabel = "ATHLETE",
+      descriptionKey = "shinline.shared.athlete",
+      converter = AthleteConverter.class)
+  private AthleteName athlete;
+
+  @Option(names = "--out", paramLabel = "FILE.html")
+  private @Nullable Path out;
+
+  @Mixin private LadderOption ladder;
+  @Mixin private RecordPlace place;
+
+  private final CommandContext context;
+  private final Clock clock;
+
+  @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
+  public ProgressCommand(CommandContext context, Clock clock) {
+    this.context = context;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    RecordStore store = place.store(clock);
+    try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
+      return show(store, files);
+    }
+  }
+
+  private int show(RecordStore store, OutputFiles files) {
+    RecordView record = new RecordView(place.read(store, context));
+    AthleteRecord known = record.of(athlete);
+    known.problems().stream().map(LineProblem::text).forEach(context::complain);
+    if (record.linesOf(athlete).isEmpty()) {
+      throw CoachException.usage(unknown(record));
+    }
+    WrittenFiles written = new WrittenFiles(store.folder());
+    AthleteWeeks weeks =
+        AthleteWeeks.of(
+            known, record.measured(athlete), pictures(written), ladder.ladder().maximum());
+    new ProgressText(weeks, new Layout(context.signs(), context.paint(), Units.METRIC))
+        .lines()
+        .forEach(context.out()::println);
+    context.out().flush();
+    WholeFile page = page(store, files, known.name());
+    page.write(new ProgressPage(weeks)::write);
+    if (!page.isDevice()) {
+      note(written, known.name(), page.path());
+    }
+    context.out().println(Words.say("progress.page", page.path()));
+    context.out().flush();
+    return ExitCode.MEASURED.number();
+  }
+
+  private String unknown(RecordView record) {
+    return record.athletes().isEmpty()
+        ? Words.say("progress.empty", athlete.written())
+        : Words.say(
+            "progress.unknown",
+            athlete.written(),
+            record.athletes().stream().map(AthleteName::written).collect(Collectors.joining(", ")));
+  }
+
+  private Map<String, Path> pictures(WrittenFiles written) {
+    try {
+      return written.bottoms(athlete);
+    } catch (IOException unreadable) {
+      context.complain(Words.say("progress.no-pictures", String.valueOf(unreadable.getMessage())));
+      return Map.of();
+    }
+  }
+
+  private WholeFile page(RecordStore store, OutputFiles files, AthleteName name) {
+    if (out != null) {
+      return files.file(out, Claim.NAMED);
+    }
+    Path folder = store.folder().path().resolve("pages");
+    WholeFile page = files.file(folder.resolve(fileName(name)), Claim.OURS);
+    page.makeFolder();
+    return page;
+  }
+
+  /** A name any system takes; where letters had to go, two athletes still get two pages. */
+  static String fileName(AthleteName name) {
+    String plain = name.key().replaceAll("[^\\p{L}\\p{N}]+", "-");
+    String told =
+        plain.equals(name.key()) ? plain : plain + "-" + digest(name.key()).substring(0, DIGITS);
+    return told + "-progress.html";
+  }
+
+  private static String digest(String text) {
+    try {
+      return HexFormat.of()
+          .formatHex(
+              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static void note(WrittenFiles written, AthleteName name, Path page) {
+    try {
+      written.note(name, page);
+    } catch (IOException e) {
+      throw CoachException.usage(
+          Words.say("progress.not-noted", page, String.valueOf(e.getMessage())));
+    }
+  }
+}
