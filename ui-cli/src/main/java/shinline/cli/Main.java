@@ -22,10 +22,13 @@ import shinline.cli.command.ProgressCommand;
 import shinline.cli.command.RecordCommand;
 import shinline.cli.command.SessionCommand;
 import shinline.cli.command.ShinlineCommand;
+import shinline.cli.command.TidyCommand;
 import shinline.cli.context.CommandContext;
 import shinline.cli.context.Question;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
+import shinline.cli.place.PreparedChecker;
+import shinline.cli.place.ProgramFolder;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.cli.words.Words;
@@ -54,7 +57,8 @@ public final class Main {
             Typography.of(charset),
             terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
             terminal ? CommandContext.Watched.TERMINAL : CommandContext.Watched.PIPE);
-    int code = standard(surroundings).run(args);
+    ClipChecker checker = new PreparedChecker(new ClipCheck(), ProgramFolder.ofUser());
+    int code = new Main(surroundings, checker).run(args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -90,6 +94,7 @@ public final class Main {
     line.addSubcommand(new AdviseCommand(surroundings, clock()));
     line.addSubcommand(new ProgressCommand(surroundings, clock()));
     line.addSubcommand(new LadderCommand(surroundings));
+    line.addSubcommand(new TidyCommand(surroundings, ProgramFolder.ofUser()));
     line.setResourceBundle(Words.bundle());
     return line;
   }

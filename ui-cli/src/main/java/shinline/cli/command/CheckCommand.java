@@ -207,6 +207,8 @@ public final class CheckCommand implements Callable<Integer> {
         anyRead |= report.exitCode() != ExitCode.UNREADABLE;
         print(report, text);
         worst = worst.worse(report.exitCode()).worse(write(report, plan, clip, files));
+      } catch (CoachException e) {
+        throw e;
       } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
         surroundings.fault(Words.say("fault.in-clip", clip.getFileName()), e);
         worst = worst.worse(ExitCode.INTERNAL);

@@ -1,6 +1,7 @@
 package shinline.cli.file;
 
 import java.io.IOException;
+import java.nio.channels.ClosedChannelException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -25,11 +26,17 @@ public final class OutputFiles implements AutoCloseable {
   private final List<Path> clips;
   private final Map<Path, WorkFolder> work = new HashMap<>();
 
+  /** A run that is called off leaves nothing half done behind. */
+  private final Thread lastResort = new Thread(this::takeAway, "take-work-folders-away");
+
+  private boolean closed;
+
   /**
    * @param clips what is read, and so never written
    */
   public OutputFiles(Collection<Path> clips) {
     this.clips = List.copyOf(clips);
+    Runtime.getRuntime().addShutdownHook(lastResort);
   }
 
   /** A file by its place. */
@@ -61,6 +68,10 @@ public final class OutputFiles implements AutoCloseable {
 
   /** Where a file grows that will go to a place; its folder has to be there. */
   synchronized Path begin(Path place) throws IOException {
+    if (closed) {
+      // Called off while a result was about to be written.
+      throw new ClosedChannelException();
+    }
     Path folder = folder(place).toRealPath();
     WorkFolder own = work.get(folder);
     if (own == null) {
@@ -144,7 +155,18 @@ public final class OutputFiles implements AutoCloseable {
 
   /** Takes the work folders away. */
   @Override
-  public synchronized void close() {
+  public void close() {
+    takeAway();
+    try {
+      Runtime.getRuntime().removeShutdownHook(lastResort);
+    } catch (IllegalStateException e) {
+      // The run is being called off this very moment, and the hook has nothing left to do.
+      return;
+    }
+  }
+
+  private synchronized void takeAway() {
+    closed = true;
     for (WorkFolder folder : work.values()) {
       try {
         folder.close();

@@ -35,7 +35,7 @@ class BadInputTest {
     return run(command(words));
   }
 
-  private static List<String> command(String... words) {
+  static List<String> command(String... words) {
     List<String> command =
         new ArrayList<>(
             List.of(
