@@ -17,6 +17,7 @@ import shinline.cli.command.AccuracyCommand;
 import shinline.cli.command.AdviseCommand;
 import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
+import shinline.cli.command.CompareCommand;
 import shinline.cli.command.LadderCommand;
 import shinline.cli.command.ProgressCommand;
 import shinline.cli.command.RecordCommand;
@@ -88,6 +89,7 @@ public final class Main {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
     line.addSubcommand(new SessionCommand(surroundings, checker, clock()));
+    line.addSubcommand(new CompareCommand(surroundings));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));
     line.addSubcommand(new CalibrateCommand(surroundings, checker));
     line.addSubcommand(RecordCommand.line(surroundings, clock(), Question.atTerminal()));

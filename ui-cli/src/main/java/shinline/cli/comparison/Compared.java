@@ -1,0 +1,98 @@
+package shinline.cli.comparison;
+
+import java.util.Arrays;
+import java.util.Optional;
+import shinline.cli.words.Words;
+
+/** What can be compared: where it stands in a result, the word for it, and its unit. */
+enum Compared {
+  SHIN("shin", "atBottom", "shinDeg", Dimension.ANGLE),
+  KNEE_PAST_TOE("knee-past-toe", "atBottom", "kneePastToeCm", Dimension.LENGTH),
+  TRUNK("trunk", "atBottom", "trunkLeanDeg", Dimension.ANGLE),
+  THIGH("thigh", "atBottom", "thighDeg", Dimension.ANGLE),
+  KNEE("knee", "atBottom", "kneeFlexionDeg", Dimension.ANGLE),
+  HIP("hip", "atBottom", "hipFlexionDeg", Dimension.ANGLE),
+  REAR_KNEE("rear-knee", "atBottom", "rearKneeHeightCm", Dimension.LENGTH),
+  HIP_TRAVEL("hip-travel", "atBottom", "hipTravelCm", Dimension.LENGTH),
+  LOWERING("lowering", "tempo", "loweringS", Dimension.TIME),
+  HOLD("hold", "tempo", "holdS", Dimension.TIME),
+  DRIVE("drive", "tempo", "driveS", Dimension.TIME),
+  DRIVE_SPEED("drive-speed", "drive", "meanSpeedMps", Dimension.SPEED);
+
+  /** What a value is, and the units it may be given in, the result's own first. */
+  enum Dimension {
+    ANGLE(1),
+    LENGTH(1),
+    TIME(2),
+    SPEED(2);
+
+    private final int places;
+
+    Dimension(int places) {
+      this.places = places;
+    }
+
+    int places() {
+      return places;
+    }
+
+    /** How many of the result's own units one of a unit is; empty for a unit of something else. */
+    Optional<Double> factor(String unit) {
+      return switch (this) {
+        case ANGLE -> unit.equals("deg") || unit.equals("°") ? Optional.of(1.0) : Optional.empty();
+        case LENGTH ->
+            switch (unit) {
+              case "cm" -> Optional.of(1.0);
+              case "mm" -> Optional.of(0.1);
+              case "in" -> Optional.of(2.54);
+              default -> Optional.empty();
+            };
+        case TIME -> unit.equals("s") ? Optional.of(1.0) : Optional.empty();
+        case SPEED -> unit.equals("m/s") ? Optional.of(1.0) : Optional.empty();
+      };
+    }
+  }
+
+  private final String word;
+  private final String part;
+  private final String key;
+  private final Dimension dimension;
+
+  Compared(String word, String part, String key, Dimension dimension) {
+    this.word = word;
+    this.part = part;
+    this.key = key;
+    this.dimension = dimension;
+  }
+
+  static Optional<Compared> of(String word) {
+    return Arrays.stream(values()).filter(c -> c.word.equals(word)).findFirst();
+  }
+
+  String word() {
+    return word;
+  }
+
+  /** The object of a rep that holds it. */
+  String part() {
+    return part;
+  }
+
+  String key() {
+    return key;
+  }
+
+  Dimension dimension() {
+    return dimension;
+  }
+
+  /** A value in words, with its unit. */
+  String words(double value) {
+    return Words.say(
+        "compare.unit." + dimension.name().toLowerCase(java.util.Locale.ROOT), number(value));
+  }
+
+  String number(double value) {
+    return String.format(java.util.Locale.ROOT, "%." + dimension.places() + "f", value);
+  }
+}
