@@ -3,6 +3,7 @@ package shinline.metrics.analysis;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.bar.BarTrack;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.view.RoomSight;
 
@@ -14,13 +15,15 @@ import shinline.metrics.view.RoomSight;
  * @param disc a disc of known size seen beside the athlete
  * @param outlines the trunk's outline in some frames, in standing and at the bottoms
  * @param doubtful stretches whose pictures are not sound
+ * @param bar the near disc of a bar on the back; empty when there is none
  */
 public record ClipObservations(
     CameraHold hold,
     Optional<RoomSight> room,
     Optional<Disc> disc,
     List<TrunkOutline> outlines,
-    List<DoubtfulSpan> doubtful) {
+    List<DoubtfulSpan> doubtful,
+    Optional<BarTrack> bar) {
   public ClipObservations {
     outlines = List.copyOf(outlines);
     doubtful = List.copyOf(doubtful);
@@ -45,26 +48,35 @@ public record ClipObservations(
   /** A camera that stood still before a room that tells nothing. */
   public static ClipObservations none() {
     return new ClipObservations(
-        CameraHold.STILL, Optional.empty(), Optional.empty(), List.of(), List.of());
+        CameraHold.STILL,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 
   public ClipObservations withHold(CameraHold cameraHold) {
-    return new ClipObservations(cameraHold, room, disc, outlines, doubtful);
+    return new ClipObservations(cameraHold, room, disc, outlines, doubtful, bar);
   }
 
   public ClipObservations withRoom(Optional<RoomSight> seen) {
-    return new ClipObservations(hold, seen, disc, outlines, doubtful);
+    return new ClipObservations(hold, seen, disc, outlines, doubtful, bar);
   }
 
   public ClipObservations withDisc(Optional<Disc> seen) {
-    return new ClipObservations(hold, room, seen, outlines, doubtful);
+    return new ClipObservations(hold, room, seen, outlines, doubtful, bar);
   }
 
   public ClipObservations withOutlines(List<TrunkOutline> seen) {
-    return new ClipObservations(hold, room, disc, seen, doubtful);
+    return new ClipObservations(hold, room, disc, seen, doubtful, bar);
   }
 
   public ClipObservations withDoubtful(List<DoubtfulSpan> spans) {
-    return new ClipObservations(hold, room, disc, outlines, spans);
+    return new ClipObservations(hold, room, disc, outlines, spans, bar);
+  }
+
+  public ClipObservations withBar(Optional<BarTrack> seen) {
+    return new ClipObservations(hold, room, disc, outlines, doubtful, seen);
   }
 }

@@ -38,10 +38,12 @@ final class EvidenceReading {
   private final Series quickKnee;
   private final Series quickHip;
   private final BackReading back;
+  private final BarMeasuring bar;
   private final Series rearFlexion;
 
-  EvidenceReading(Body body, List<Rep> reps, BackReading back) {
+  EvidenceReading(Body body, List<Rep> reps, BackReading back, BarMeasuring bar) {
     this.body = body;
+    this.bar = bar;
     this.back = back;
     heel = body.rise(BodyPoint.FRONT_HEEL, reps);
     toe = body.rise(BodyPoint.FRONT_TOE, reps);
@@ -104,6 +106,7 @@ final class EvidenceReading {
             ? OptionalDouble.of((rep.topAfter() - rep.lowest()) / stature / rep.tempo().driveS())
             : OptionalDouble.empty(),
         wobble(t),
+        bar.lean(rep),
         back.at(rep));
   }
 

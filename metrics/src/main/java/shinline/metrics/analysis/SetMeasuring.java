@@ -27,6 +27,7 @@ import shinline.metrics.plausibility.ShoulderSight;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.ShortRange;
+import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -81,6 +82,10 @@ final class SetMeasuring {
     reps = movements.reps();
   }
 
+  private BarMeasuring bar() {
+    return BarMeasuring.of(seen.bar(), body, scale, legs.facing().side(), view, sway, reps);
+  }
+
   SetResult result() {
     Target target = request.target();
     Calibration calibration = body.calibration();
@@ -94,7 +99,8 @@ final class SetMeasuring {
             yawDeg,
             frameS());
     BackReading back = back();
-    List<RepEvidence> evidence = evidence(back);
+    BarMeasuring bar = bar();
+    List<RepEvidence> evidence = evidence(back, bar);
     List<List<Fault>> faults =
         new FaultFinder(calibration, target.tempo(), target.margin().s(), knownPitchDeg())
             .find(evidence);
@@ -106,6 +112,7 @@ final class SetMeasuring {
       Rep rep = reps.get(k);
       Map<Measure, Reading> atBottom = measuring.atBottom(rep);
       TempoReading tempo = measuring.tempo(rep);
+      DriveReading drive = measuring.drive(rep);
       boolean shortRange = shortRange(rep);
       Optional<RepJudgement.NotJudged> why = sight.whyNotJudged(rep);
       RepJudgement judgement =
@@ -128,7 +135,7 @@ final class SetMeasuring {
               rep.times(),
               tempo,
               atBottom,
-              measuring.drive(rep),
+              bar.reading(rep).map(drive::withBar).orElse(drive),
               shortRange,
               judgement,
               flags));
@@ -148,11 +155,11 @@ final class SetMeasuring {
 
   /** What the faults of each rep are judged by. */
   List<RepEvidence> evidence() {
-    return evidence(back());
+    return evidence(back(), bar());
   }
 
-  private List<RepEvidence> evidence(BackReading back) {
-    EvidenceReading reading = new EvidenceReading(body, reps, back);
+  private List<RepEvidence> evidence(BackReading back, BarMeasuring bar) {
+    EvidenceReading reading = new EvidenceReading(body, reps, back, bar);
     return reps.stream().map(reading::of).toList();
   }
 

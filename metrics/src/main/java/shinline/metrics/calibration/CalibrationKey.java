@@ -167,6 +167,16 @@ public enum CalibrationKey {
   BLEND_ENVELOPE("blend.envelope", CalibrationUnit.SHARE, 0.0, 1.0),
   CLEANING_OUTLIER("cleaning.outlier", CalibrationUnit.SHARE, 0.0, 1.0),
 
+  // The bar on the back: its end, and what it tells of the trunk.
+  BAR_SCALE("bar.scale", CalibrationUnit.SHARE, 0.0, 0.2),
+  BAR_EDGE("bar.edge", CalibrationUnit.SECONDS, 0.0, 0.5),
+  BAR_PEAK_SPEED("bar.peak-speed", CalibrationUnit.SHARE, 0.0, 1.0),
+  BAR_STRAY("bar.stray", CalibrationUnit.CENTIMETRES, 0.0, 20.0),
+  BAR_TRUNK("bar.trunk", CalibrationUnit.SHARE, 0.1, 0.5),
+  BAR_TRUNK_CHANGE("bar.trunk-change", CalibrationUnit.DEGREES, 0.0, 50.0),
+  BAR_LEAN_GROWS_LIMIT("bar.lean-grows", CalibrationUnit.DEGREES, 0.0, 90.0),
+  BAR_HIPS_FIRST_LIMIT("bar.hips-first", CalibrationUnit.DEGREES, 0.0, 90.0),
+
   // How the clip is looked at.
   SAMPLING_LOOKS("sampling.looks", CalibrationUnit.PER_SECOND, 5.0, 240.0);
 

@@ -3,6 +3,7 @@ package shinline.metrics.fault;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.back.BackReading;
+import shinline.metrics.bar.BarLean;
 
 /**
  * What the faults of one rep are read from. Lengths are shares of stature.
@@ -21,6 +22,7 @@ import shinline.metrics.back.BackReading;
  * @param travel hip travel
  * @param driveSpeed mean upward speed of the hip in the drive, statures a second
  * @param wobble root mean square of quick to and fro in lowering and hold
+ * @param barLean what the end of a bar on the back tells of the trunk
  * @param back the bow of the back at the bottom against standing
  */
 public record RepEvidence(
@@ -46,4 +48,5 @@ public record RepEvidence(
     double travel,
     OptionalDouble driveSpeed,
     OptionalDouble wobble,
+    BarLean barLean,
     Optional<BackReading.Change> back) {}

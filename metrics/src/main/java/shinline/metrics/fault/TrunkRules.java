@@ -9,10 +9,17 @@ import shinline.metrics.fault.FaultRule.Breach;
 final class TrunkRules {
   private TrunkRules() {}
 
-  /** Leans more at the bottom than in the first rep; else, much more than before this rep. */
+  /**
+   * Leans more at the bottom than in the first rep; else, much more than before this rep. Where a
+   * disc hides the shoulders the bar's end tells of large changes.
+   */
   static Optional<Breach> leanGrows(RepEvidence rep, SetEvidence set) {
     if (rep.leanBottomDeg().isEmpty() || set.first().leanBottomDeg().isEmpty()) {
-      return Optional.empty();
+      return Breach.above(
+              rep.bottomS(),
+              difference(rep.barLean().bottomDeg(), set.first().barLean().bottomDeg()),
+              set.limit(CalibrationKey.BAR_LEAN_GROWS_LIMIT))
+          .map(breach -> breach.since(Baseline.FIRST_REP));
     }
     return Breach.above(
             rep.bottomS(),
@@ -30,6 +37,13 @@ final class TrunkRules {
 
   /** The trunk tips on out of the bottom: the hips rise before the chest. */
   static Optional<Breach> hipsFirst(RepEvidence rep, SetEvidence set) {
+    if (rep.leanGainDriveDeg().isEmpty()) {
+      return Breach.above(
+              rep.barLean().gainAtS(),
+              rep.barLean().gainDriveDeg(),
+              set.limit(CalibrationKey.BAR_HIPS_FIRST_LIMIT))
+          .map(breach -> breach.since(Baseline.BOTTOM_OF_REP));
+    }
     return Breach.above(
             rep.leanGainAtS(), rep.leanGainDriveDeg(), set.limit(CalibrationKey.HIPS_FIRST_LIMIT))
         .map(breach -> breach.since(Baseline.BOTTOM_OF_REP));

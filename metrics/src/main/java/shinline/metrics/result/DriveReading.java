@@ -1,9 +1,23 @@
 package shinline.metrics.result;
 
+import java.util.Optional;
+
 /**
- * Upward speed of mid-hip in the drive of a rep, metres a second.
+ * The drive of a rep.
  *
- * @param meanSpeed over the drive
- * @param peakSpeed highest within it
+ * @param meanSpeed upward speed of mid-hip over the drive, metres a second
+ * @param peakSpeed highest within it, metres a second
+ * @param bar the bar on the back; empty when there is none
  */
-public record DriveReading(Reading meanSpeed, Reading peakSpeed) {}
+public record DriveReading(Reading meanSpeed, Reading peakSpeed, Optional<BarReading> bar) {
+
+  /** Without a bar. */
+  public DriveReading(Reading meanSpeed, Reading peakSpeed) {
+    this(meanSpeed, peakSpeed, Optional.empty());
+  }
+
+  /** The same with a bar. */
+  public DriveReading withBar(BarReading seen) {
+    return new DriveReading(meanSpeed, peakSpeed, Optional.of(seen));
+  }
+}

@@ -14,6 +14,8 @@ public enum Gap {
   NO_REP_FOLLOWS,
   /** A speed of a drive that was seen in part. */
   DRIVE_NOT_WHOLE,
+  /** A bar on the back that was not seen through the drive. */
+  BAR_NOT_SEEN,
   /** Nobody tried to read it. */
   NOT_READ
 }

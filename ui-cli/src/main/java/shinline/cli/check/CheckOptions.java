@@ -18,6 +18,7 @@ import shinline.vision.pose.PoseModel;
  * @param part the part of the clip that is the set
  * @param disc a disc of known size to look for in the picture
  * @param limits what is refused as too much
+ * @param barDiscM diameter of the discs of a bar on the back, metres
  */
 public record CheckOptions(
     SetRequest request,
@@ -25,15 +26,19 @@ public record CheckOptions(
     OptionalDouble captureFps,
     ClipPart part,
     Optional<DiscWanted> disc,
-    ClipLimits limits) {
+    ClipLimits limits,
+    double barDiscM) {
 
-  /** Within the usual limits. */
+  /** Competition discs; iron plates need not be as large (IWF rules). */
+  public static final double BAR_DISC_M = 0.45;
+
+  /** Within the usual limits, and with competition discs where there is a bar. */
   public CheckOptions(
       SetRequest request,
       PoseModel model,
       OptionalDouble captureFps,
       ClipPart part,
       Optional<DiscWanted> disc) {
-    this(request, model, captureFps, part, disc, ClipLimits.USUAL);
+    this(request, model, captureFps, part, disc, ClipLimits.USUAL, BAR_DISC_M);
   }
 }

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.SideThread.Errand;
+import shinline.cli.crossing.BarCrossing;
 import shinline.cli.crossing.OutlineCrossing;
 import shinline.cli.crossing.PeopleCrossing;
 import shinline.cli.crossing.PictureAxis;
@@ -42,6 +43,7 @@ import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
 import shinline.vision.clip.FrameTimes;
 import shinline.vision.observation.BackObserver;
+import shinline.vision.observation.BarObserver;
 import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
 import shinline.vision.observation.RoomObserver;
@@ -164,6 +166,7 @@ public final class ClipCheck implements ClipChecker {
       try (RoomObserver room = new RoomObserver(info.expectedFrames());
           CameraObserver watch = new CameraObserver();
           DiscConsensus discs = new DiscConsensus(asked.options().disc(), info.expectedFrames());
+          BarObserver bar = new BarObserver(asked.options().barDiscM());
           WatchThread beside = new WatchThread()) {
         for (Optional<Frame> next = clip.nextInto(beside.free());
             next.isPresent();
@@ -178,6 +181,7 @@ public final class ClipCheck implements ClipChecker {
                 back.look(frame.index(), frame.timeS(), frame.image(), people);
                 watch.look(frame.timeS(), frame.image(), people);
                 discs.look(frame.index(), frame.image(), sighting);
+                bar.look(frame.index(), frame.timeS(), frame.image(), people);
               });
           OptionalInt turns = standing.look(sighting);
           if (mayTurn && turns.orElse(0) != 0) {
@@ -202,7 +206,13 @@ public final class ClipCheck implements ClipChecker {
                         .map(d -> new Disc(d.diameterM(), d.diameterPx(), d.share())))
                 .withOutlines(
                     OutlineCrossing.outlines(
-                        back.silhouettes(), camera, new PictureAxis(info.heightPx())));
+                        back.silhouettes(), camera, new PictureAxis(info.heightPx())))
+                .withBar(
+                    BarCrossing.track(
+                        bar.sightings(),
+                        asked.options().barDiscM(),
+                        camera,
+                        new PictureAxis(info.heightPx())));
         discs.whyNot().map(this::discWarning).ifPresent(warnings::add);
       }
       return OptionalInt.empty();

@@ -103,6 +103,9 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--disc-at", paramLabel = "X,Y", converter = PlaceConverter.class)
   private DiscWanted.@Nullable Place discAt;
 
+  @Option(names = "--bar-disc", paramLabel = "DIAMETER", converter = LengthConverter.class)
+  private @Nullable Length barDisc;
+
   @Option(names = "--roll", paramLabel = "DEG")
   private @Nullable Double roll;
 
@@ -394,6 +397,9 @@ public final class CheckCommand implements Callable<Integer> {
     } else if (discAt != null) {
       throw new ParameterException(spec.commandLine(), Words.say("check.disc-at-alone"));
     }
+    if (barDisc != null) {
+      within(barDisc.metres(), SMALLEST_DISC_M, LARGEST_DISC_M, "--bar-disc", barDisc.toString());
+    }
     if (roll != null && !(Math.abs(roll) <= STEEPEST_ROLL_DEG)) {
       throw new ParameterException(
           spec.commandLine(), Words.say("check.roll-range", roll.toString()));
@@ -413,7 +419,8 @@ public final class CheckCommand implements Callable<Integer> {
         captureFps(),
         part(),
         Optional.ofNullable(disc).map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))),
-        limits());
+        limits(),
+        barDisc == null ? CheckOptions.BAR_DISC_M : barDisc.metres());
   }
 
   private ClipLimits limits() {

@@ -23,6 +23,7 @@ import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.fault.Sight;
 import shinline.metrics.judgement.Asked;
 import shinline.metrics.reps.NotCounted;
+import shinline.metrics.result.BarReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -281,6 +282,11 @@ public final class ResultJson {
     reading("meanSpeedMps", rep.drive().meanSpeed(), missing);
     reading("peakSpeedMps", rep.drive().peakSpeed(), missing);
     out.writeEndObject();
+    if (rep.drive().bar().isPresent()) {
+      bar(rep.drive().bar().get(), missing);
+    } else {
+      out.writeNullField("bar");
+    }
     out.writeObjectFieldStart("notMeasured");
     for (Map.Entry<String, String> entry : missing.entrySet()) {
       out.writeStringField(entry.getKey(), entry.getValue());
@@ -298,6 +304,19 @@ public final class ResultJson {
     }
     out.writeEndArray();
     out.writeEndObject();
+  }
+
+  /** Its gaps carry the name of the object: the drive's speeds are called the same. */
+  private void bar(BarReading bar, Map<String, String> missing) throws IOException {
+    Map<String, String> own = new LinkedHashMap<>();
+    out.writeObjectFieldStart("bar");
+    reading("meanSpeedMps", bar.meanSpeed(), own);
+    reading("peakSpeedMps", bar.peakSpeed(), own);
+    reading("strayCm", bar.strayCm(), own);
+    reading("speedLossPct", bar.speedLossPct(), own);
+    reading("trunkChangeDeg", bar.trunkChangeDeg(), own);
+    out.writeEndObject();
+    own.forEach((key, why) -> missing.put("bar." + key, why));
   }
 
   private void flag(int rep, Flag flag) throws IOException {
