@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
-import shinline.metrics.analysis.AnalysisOutcome;
+import shinline.metrics.analysis.SetRefusal;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.geometry.Angle;
 import shinline.metrics.geometry.ViewGeometry;
@@ -28,6 +28,7 @@ import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.result.Verdict;
+import shinline.metrics.result.Warning;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -134,7 +135,7 @@ public final class Sets {
             SetUp.ScaleSource.HEIGHT,
             SetUp.CameraHold.STILL,
             new ShownLegs(Side.RIGHT, 1, Side.LEFT, true),
-            List.of("the front leg is the far one, so values are less sure"));
+            List.of(new Warning.LegsUnsure(Side.LEFT)));
     SetResult set =
         new SetResult(
             setUp,
@@ -156,11 +157,7 @@ public final class Sets {
 
   public static ClipReport.NotMeasured notMeasured(String fileName) {
     return new ClipReport.NotMeasured(
-        facts(fileName),
-        Target.none(),
-        new AnalysisOutcome.NotMeasured(
-            AnalysisOutcome.Kind.NOT_SIDE_VIEW, "the camera stands in front", "film from the side"),
-        List.of());
+        facts(fileName), Target.none(), new SetRefusal.OffSide(80, 40), List.of());
   }
 
   /** Nothing missed, or a knee 7 cm short of its band. */

@@ -1,11 +1,11 @@
 package shinline.metrics.analysis;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.result.SetUp.ScaleSource;
+import shinline.metrics.result.Warning;
 
 /**
  * Centimetres a pixel in the athlete's middle plane.
@@ -13,7 +13,8 @@ import shinline.metrics.result.SetUp.ScaleSource;
  * @param share standard deviation of the scale, share
  * @param warning what the coach should know of it
  */
-record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optional<String> warning) {
+record Scale(
+    Optional<Double> cmPerPx, ScaleSource source, double share, Optional<Warning> warning) {
 
   static Scale of(SetRequest.KnownLengths known, Optional<ClipObservations.Disc> seen, Body body) {
     Calibration calibration = body.calibration();
@@ -63,14 +64,9 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
       return this;
     }
     return height.warned(
-        String.format(
-            Locale.ROOT,
-            "by the disc everything would be %.0f %% %s than by the athlete's height: the disc is"
-                + " %s the camera than the athlete, or not of that size; centimetres come from the"
-                + " height",
-            100 * Math.abs(1 / ratio - 1),
-            ratio > 1 ? "smaller" : "larger",
-            ratio > 1 ? "nearer to" : "farther from"));
+        new Warning.DiscDisagrees(
+            Math.abs(1 / ratio - 1),
+            ratio > 1 ? Warning.DiscPlace.NEARER : Warning.DiscPlace.FARTHER));
   }
 
   private Scale plausible(double staturePx, Calibration calibration) {
@@ -78,20 +74,14 @@ record Scale(Optional<Double> cmPerPx, ScaleSource source, double share, Optiona
     return statureCm >= calibration.value(CalibrationKey.SCALE_SHORTEST)
             && statureCm <= calibration.value(CalibrationKey.SCALE_TALLEST)
         ? this
-        : warned(
-            String.format(
-                Locale.ROOT,
-                "by the disc the athlete is %.0f cm tall: if that is wrong, the disc is nearer to or"
-                    + " farther from the camera than the athlete, or another one was found; every"
-                    + " length is wrong by as much",
-                statureCm));
+        : warned(new Warning.UnusualStature(statureCm));
   }
 
   private double cm() {
     return cmPerPx.orElseThrow();
   }
 
-  private Scale warned(String words) {
-    return new Scale(cmPerPx, source, share, Optional.of(words));
+  private Scale warned(Warning why) {
+    return new Scale(cmPerPx, source, share, Optional.of(why));
   }
 }

@@ -3,8 +3,7 @@ package shinline.metrics.analysis;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.metrics.analysis.AnalysisOutcome.Kind;
-import shinline.metrics.analysis.AnalysisOutcome.NotMeasured;
+import shinline.metrics.analysis.SetRefusal.PlainSetRefusal;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
@@ -17,6 +16,7 @@ import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.plausibility.BodyLimits;
 import shinline.metrics.plausibility.PlausibleTrack;
 import shinline.metrics.plausibility.ShoulderSight;
+import shinline.metrics.reps.NotCounted;
 import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
@@ -26,9 +26,6 @@ import shinline.metrics.view.SideView;
 
 /** The whole way from a raw track to a measured and judged set. */
 public final class SetAnalysis {
-  private static final String FILM =
-      "film from the side, the whole body in view, the phone level and at hip height";
-
   private final Calibration calibration;
 
   /**
@@ -78,7 +75,9 @@ public final class SetAnalysis {
   /** Measures and judges the set a track shows. */
   public AnalysisOutcome measure(RawTrack raw, SetRequest request, ClipObservations seen) {
     return found(raw, request, seen)
-        .fold(set -> new AnalysisOutcome.Measured(set.measuring().result()), not -> not);
+        .fold(
+            set -> new AnalysisOutcome.Measured(set.measuring().result()),
+            AnalysisOutcome.NotMeasured::new);
   }
 
   /** What the faults of each rep are judged by; nothing where no set can be measured. */
@@ -88,40 +87,32 @@ public final class SetAnalysis {
 
   /** Whether there is a set to measure. */
   private sealed interface Found {
-    default <T> T fold(Function<Set, T> set, Function<NotMeasured, T> not) {
+    default <T> T fold(Function<Set, T> set, Function<SetRefusal, T> not) {
       return this instanceof Set s ? set.apply(s) : not.apply(((Nothing) this).why());
     }
   }
 
   private record Set(SetMeasuring measuring) implements Found {}
 
-  private record Nothing(NotMeasured why) implements Found {}
+  private record Nothing(SetRefusal why) implements Found {}
 
   private Found found(RawTrack raw, SetRequest request, ClipObservations seen) {
     if (raw.poses().isEmpty()) {
-      return not(Kind.NOBODY, "nobody was found in the clip", FILM);
+      return new Nothing(PlainSetRefusal.NOBODY_FOUND);
     }
     List<RawPose> found = raw.poses().stream().filter(p -> !p.nobody()).toList();
     if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_FOUND) * raw.poses().size()) {
-      return found.isEmpty()
-          ? not(Kind.NOBODY, "nobody was found in the clip", FILM)
-          : not(Kind.NOBODY, "the athlete was found in too few frames", FILM);
+      return new Nothing(
+          found.isEmpty() ? PlainSetRefusal.NOBODY_FOUND : PlainSetRefusal.SELDOM_FOUND);
     }
     if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)) {
-      return not(Kind.TOO_SHORT, "the clip is too short to hold a rep", "film the whole set");
+      return new Nothing(PlainSetRefusal.CLIP_TOO_SHORT);
     }
     ShoulderSight shoulders = ShoulderSight.of(raw, calibration);
     double yawDeg = SideView.yawDeg(shoulders.believed(raw), calibration);
     double refusedDeg = calibration.value(CalibrationKey.SIDE_VIEW_REFUSED);
     if (yawDeg > refusedDeg) {
-      return not(
-          Kind.NOT_SIDE_VIEW,
-          "this is not a side view: the camera is about "
-              + Math.round(yawDeg)
-              + "° off, and at most "
-              + Math.round(refusedDeg)
-              + "° can be measured",
-          FILM);
+      return new Nothing(new SetRefusal.OffSide(yawDeg, refusedDeg));
     }
     return new LegIdentity(calibration)
         .resolve(raw, request.overrides().legs())
@@ -133,11 +124,7 @@ public final class SetAnalysis {
                     attitude(raw, resolved.track(), request, seen),
                     request,
                     seen),
-            unresolved ->
-                not(
-                    Kind.LEGS_UNRESOLVED,
-                    "the front and the rear leg cannot be told apart: " + unresolved.reason(),
-                    "make sure it is a split squat seen from the side, both feet in view"));
+            unresolved -> new Nothing(new SetRefusal.LegsAlike(unresolved.doubt())));
   }
 
   private Found found(
@@ -156,25 +143,18 @@ public final class SetAnalysis {
             .correct(landmarks.track().toSagittalPlane(view));
     Optional<Body> maybe = Body.of(corrected, view, shoulders, calibration);
     if (maybe.isEmpty()) {
-      return not(Kind.LEGS_UNRESOLVED, "hip, knee, ankle and foot were never seen together", FILM);
+      return new Nothing(PlainSetRefusal.NEVER_WHOLE);
     }
     Body body = maybe.get();
     Movements movements = Movements.of(body);
     if (movements.reps().isEmpty()) {
-      String why =
-          movements.notCounted().isEmpty()
-              ? "the hips never go down and come up again"
-              : movements.notCounted().get(0).reason().words();
-      return not(
-          Kind.NO_REP, "no rep was found: " + why, "film the whole set, from standing to standing");
+      return new Nothing(
+          new SetRefusal.NoRep(
+              movements.notCounted().stream().findFirst().map(NotCounted::reason)));
     }
     Scale scale = Scale.of(request.scale(), seen.disc(), body);
     CameraSway sway = CameraSway.of(seen.hold(), body);
     return new Set(
         new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, movements));
-  }
-
-  private static Nothing not(Kind kind, String reason, String advice) {
-    return new Nothing(new NotMeasured(kind, reason, advice));
   }
 }

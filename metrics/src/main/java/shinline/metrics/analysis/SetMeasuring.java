@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import shinline.metrics.back.BackLine;
@@ -36,11 +35,12 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
+import shinline.metrics.result.Warning;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.view.Attitude;
 
-/** Puts a set's result together: measures, faults, verdicts, trend, words. */
+/** Puts a set's result together: measures, faults, verdicts, trend. */
 final class SetMeasuring {
   private final LegTrack legs;
   private final Body body;
@@ -202,27 +202,20 @@ final class SetMeasuring {
   }
 
   private SetUp setUp(BackReading back) {
-    List<String> warnings = new ArrayList<>();
+    List<Warning> warnings = new ArrayList<>();
     if (Math.abs(yawDeg) > body.calibration().value(CalibrationKey.SIDE_VIEW_WARNED)) {
-      warnings.add(
-          "the camera looks about "
-              + Math.round(Math.abs(yawDeg))
-              + "° off a true side view: angles and distances are less sure");
+      warnings.add(new Warning.OffSide(Math.abs(yawDeg)));
     }
     unsurePitch().ifPresent(warnings::add);
     scale.warning().ifPresent(warnings::add);
     if (sway.noticed()) {
-      warnings.add(
-          "the camera moved, and the background shows too little to steady the picture by: values"
-              + " are less sure; put the phone on a stand");
+      warnings.add(Warning.PlainWarning.CAMERA_MOVED);
     }
     if (!legs.sideIsClear()) {
-      warnings.add(
-          "left and right could be told apart only weakly: check that the front leg is the "
-              + legs.frontLeg().name().toLowerCase(java.util.Locale.ROOT));
+      warnings.add(new Warning.LegsUnsure(legs.frontLeg()));
     }
     if (legs.facing().agreement() < body.calibration().value(CalibrationKey.LEGS_CLEAR_FACING)) {
-      warnings.add("the way the athlete faces is not clear from the clip");
+      warnings.add(Warning.PlainWarning.FACING_UNSURE);
     }
     unseenBacks(back).ifPresent(warnings::add);
     return new SetUp(
@@ -252,7 +245,7 @@ final class SetMeasuring {
   }
 
   /** What would mend a pitch that makes the shin unsure. */
-  private Optional<String> unsurePitch() {
+  private Optional<Warning> unsurePitch() {
     AttitudeDoubt doubt = new AttitudeDoubt(body, attitude, 0);
     double plusMinus =
         IntervalModel.NINETY_FIVE
@@ -263,14 +256,7 @@ final class SetMeasuring {
                 .orElse(0);
     boolean matters = plusMinus >= body.calibration().value(CalibrationKey.CAMERA_SHIN_DOUBT);
     return attitude.pitchSource() == Attitude.Source.NONE && matters
-        ? Optional.of(
-            String.format(
-                Locale.ROOT,
-                "nothing in the picture tells whether the phone looked up or down, which alone makes"
-                    + " the shin unsure by %.1f°: film with the phone level at hip height and the"
-                    + " athlete in the middle, keep a door frame or a rack's uprights in the picture,"
-                    + " or give --pitch",
-                plusMinus))
+        ? Optional.of(new Warning.PitchUnknown(plusMinus))
         : Optional.empty();
   }
 
@@ -284,34 +270,22 @@ final class SetMeasuring {
   }
 
   /** No flag must not pass for a good back where nobody could see it. */
-  private Optional<String> unseenBacks(BackReading back) {
+  private Optional<Warning> unseenBacks(BackReading back) {
     if (sight.shoulders() == ShoulderSight.HIDDEN) {
-      return Optional.of(
-          "something hides the shoulders, as the disc of a bar does: trunk lean and the outline of"
-              + " the back are not judged");
+      return Optional.of(Warning.PlainWarning.SHOULDERS_HIDDEN);
     }
     if (oblique()) {
-      return Optional.of(
-          "the camera is too far off the side to see the outline of the back: rounding and arching"
-              + " are not judged");
+      return Optional.of(Warning.PlainWarning.BACK_OFF_SIDE);
     }
-    List<String> unseen = new ArrayList<>();
+    List<Integer> unseen = new ArrayList<>();
     for (int k = 0; k < reps.size(); k++) {
       if (back.at(reps.get(k)).isEmpty()) {
-        unseen.add(Integer.toString(k + 1));
+        unseen.add(k + 1);
       }
     }
-    if (unseen.isEmpty()) {
-      return Optional.empty();
-    }
-    String where =
-        unseen.size() == reps.size()
-            ? "any rep"
-            : (unseen.size() == 1 ? "rep " : "reps ") + String.join(", ", unseen);
-    return Optional.of(
-        "the outline of the back was not seen well enough in "
-            + where
-            + ": rounding and arching are not judged there");
+    return unseen.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Warning.BackUnseen(unseen, reps.size()));
   }
 
   private SetUp.RearFoot rearFoot() {

@@ -15,7 +15,7 @@ import shinline.metrics.view.Attitude;
  * @param camera how the camera stood to the athlete
  * @param cmPerPx centimetres a pixel at the athlete's plane; empty without a scale
  * @param shownLegs what the clip alone tells of the stance
- * @param warnings plain words, most important first
+ * @param warnings most important first
  */
 public record SetUp(
     Side facing,
@@ -27,7 +27,7 @@ public record SetUp(
     ScaleSource scaleSource,
     CameraHold cameraHold,
     ShownLegs shownLegs,
-    List<String> warnings) {
+    List<Warning> warnings) {
   public SetUp {
     warnings = List.copyOf(warnings);
   }

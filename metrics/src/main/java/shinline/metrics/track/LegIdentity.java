@@ -27,11 +27,18 @@ public final class LegIdentity {
     parameters = LegIdentityParameters.of(calibration);
   }
 
+  /** Why legs cannot be told apart. */
+  public enum LegDoubt {
+    /** The feet are never seen one ahead of the other. */
+    FEET_NEVER_APART,
+    FEET_SELDOM_APART
+  }
+
   /** Resolved legs, or why they cannot be resolved. */
   public sealed interface Answer {
     record Resolved(LegTrack track) implements Answer {}
 
-    record Unresolved(String reason) implements Answer {}
+    record Unresolved(LegDoubt doubt) implements Answer {}
 
     default <T> T fold(Function<Resolved, T> resolved, Function<Unresolved, T> unresolved) {
       return this instanceof Resolved r ? resolved.apply(r) : unresolved.apply((Unresolved) this);
@@ -61,13 +68,13 @@ public final class LegIdentity {
                   parameters.splitApart() * body)
               : Optional.empty();
       if (found.isEmpty()) {
-        return new Answer.Unresolved("the feet are never seen one ahead of the other");
+        return new Answer.Unresolved(LegDoubt.FEET_NEVER_APART);
       }
       plants.put(joint, found.get());
     }
     FootPlants ankles = plants.get(Joint.ANKLE);
     if (ankles == null || ankles.splitShare() < parameters.leastSplit()) {
-      return new Answer.Unresolved("the feet are seldom seen one ahead of the other");
+      return new Answer.Unresolved(LegDoubt.FEET_SELDOM_APART);
     }
     return new Answer.Resolved(assemble(raw, told, shown, facing, track, plants, ankles));
   }

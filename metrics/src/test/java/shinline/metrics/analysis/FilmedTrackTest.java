@@ -73,7 +73,7 @@ class FilmedTrackTest {
             .fold(
                 AnalysisOutcome.Measured::set,
                 not -> {
-                  throw new AssertionError(not.reason());
+                  throw new AssertionError(not.why().toString());
                 });
   }
 

@@ -26,6 +26,7 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.result.Warning;
 import shinline.metrics.synthetic.BackMaker;
 import shinline.metrics.synthetic.RepPlan;
 import shinline.metrics.synthetic.ShippedCalibration;
@@ -99,18 +100,18 @@ class SyntheticSetTest {
         .fold(
             AnalysisOutcome.Measured::set,
             not -> {
-              throw new AssertionError(not.reason());
+              throw new AssertionError(not.why().toString());
             });
   }
 
-  private static AnalysisOutcome.Kind refused(RawTrack track) {
+  private static SetRefusal.Kind refused(RawTrack track) {
     return new SetAnalysis(ShippedCalibration.HEAVY)
         .measure(track, request(Target.none()), LEVEL)
         .fold(
             set -> {
               throw new AssertionError("measured " + set.set().reps().size() + " reps");
             },
-            AnalysisOutcome.NotMeasured::kind);
+            not -> not.why().kind());
   }
 
   private static double value(RepResult rep, Measure measure) {
@@ -343,10 +344,7 @@ class SyntheticSetTest {
     assertThat(off.setUp().camera().yawDeg()).isPresent();
     assertThat(kinds(off.reps().get(1))).doesNotContain(FlagKind.BACK_ROUNDS);
     assertThat(off.backs()).isEmpty();
-    assertThat(off.setUp().warnings())
-        .contains(
-            "the camera is too far off the side to see the outline of the back: rounding and"
-                + " arching are not judged");
+    assertThat(off.setUp().warnings()).contains(Warning.PlainWarning.BACK_OFF_SIDE);
   }
 
   @Test
@@ -356,12 +354,11 @@ class SyntheticSetTest {
     RawTrack track = TrackMaker.film(motion).track();
     assertThat(measured(track, seen(all)).setUp().warnings()).isEmpty();
     assertThat(measured(track, seen(all.subList(0, 6))).setUp().warnings())
-        .containsExactly(
-            "the outline of the back was not seen well enough in rep 4: rounding and arching are"
-                + " not judged there");
-    assertThat(measured(track, seen(all.subList(0, 4))).setUp().warnings().get(0))
-        .contains("in reps 3, 4:");
-    assertThat(measured(track).setUp().warnings().get(0)).contains("in any rep:");
+        .containsExactly(new Warning.BackUnseen(List.of(4), 4));
+    assertThat(measured(track, seen(all.subList(0, 4))).setUp().warnings())
+        .containsExactly(new Warning.BackUnseen(List.of(3, 4), 4));
+    assertThat(measured(track).setUp().warnings())
+        .containsExactly(new Warning.BackUnseen(List.of(1, 2, 3, 4), 4));
   }
 
   @ParameterizedTest
@@ -418,14 +415,14 @@ class SyntheticSetTest {
   @Test
   void aFrontViewIsRefused() {
     assertThat(refused(TrackMaker.film(THREE).shouldersApart(0.21).track()))
-        .isEqualTo(AnalysisOutcome.Kind.NOT_SIDE_VIEW);
+        .isEqualTo(SetRefusal.Kind.NOT_SIDE_VIEW);
   }
 
   @Test
   void standingStillIsNoRep() {
     SplitSquat still = new SplitSquat(List.of(), false, 5);
     assertThat(refused(TrackMaker.film(still).noise(1, 3).track()))
-        .isEqualTo(AnalysisOutcome.Kind.NO_REP);
+        .isEqualTo(SetRefusal.Kind.NO_REP);
   }
 
   @Test
@@ -437,7 +434,7 @@ class SyntheticSetTest {
             List.of(
                 new shinline.metrics.track.RawPose(0, 0, java.util.Map.of()),
                 new shinline.metrics.track.RawPose(1, 0.1, java.util.Map.of())));
-    assertThat(refused(empty)).isEqualTo(AnalysisOutcome.Kind.NOBODY);
+    assertThat(refused(empty)).isEqualTo(SetRefusal.Kind.NOBODY);
   }
 
   @Test
@@ -506,7 +503,7 @@ class SyntheticSetTest {
     RawTrack track = TrackMaker.film(THREE).track();
     SetResult sways = held(swaying(track, 8), CameraHold.NOT_FOLLOWED);
     SetResult still = held(track, CameraHold.NOT_FOLLOWED);
-    assertThat(sways.setUp().warnings()).anyMatch(w -> w.contains("the camera moved"));
+    assertThat(sways.setUp().warnings()).contains(Warning.PlainWarning.CAMERA_MOVED);
     assertThat(sways.setUp().cameraHold()).isEqualTo(CameraHold.NOT_FOLLOWED);
     RepResult wide = sways.reps().get(0);
     RepResult narrow = still.reps().get(0);
@@ -544,12 +541,18 @@ class SyntheticSetTest {
         LEVEL.withDisc(Optional.of(new ClipObservations.Disc(0.45, discPx, share))));
   }
 
+  private static List<Warning> ofTheDisc(SetUp setUp) {
+    return setUp.warnings().stream()
+        .filter(w -> w instanceof Warning.DiscDisagrees || w instanceof Warning.UnusualStature)
+        .toList();
+  }
+
   @Test
   void aDiscGivesTheScaleWithItsOwnUncertainty() {
     SetResult set = withDisc(1, Optional.empty(), 0.01);
     SetResult byHeight = measured(TrackMaker.film(THREE).track());
     assertThat(set.setUp().scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
-    assertThat(set.setUp().warnings()).noneMatch(w -> w.contains("disc"));
+    assertThat(ofTheDisc(set.setUp())).isEmpty();
     RepResult rep = set.reps().get(0);
     RepResult same = byHeight.reps().get(0);
     assertThat(value(rep, Measure.HIP_TRAVEL))
@@ -565,19 +568,33 @@ class SyntheticSetTest {
   void aDiscThatAgreesWithTheHeightIsUsedAndOneThatDoesNotIsNot() {
     SetUp agrees = withDisc(1.05, Optional.of(STATURE_CM / 100), 0.01).setUp();
     assertThat(agrees.scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
-    assertThat(agrees.warnings()).noneMatch(w -> w.contains("disc"));
+    assertThat(ofTheDisc(agrees)).isEmpty();
     SetUp nearer = withDisc(1.3, Optional.of(STATURE_CM / 100), 0.01).setUp();
     assertThat(nearer.scaleSource()).isEqualTo(SetUp.ScaleSource.HEIGHT);
-    assertThat(nearer.warnings())
-        .anyMatch(w -> w.contains("nearer to the camera") && w.contains("from the height"));
+    assertThat(ofTheDisc(nearer))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Warning.DiscDisagrees.class,
+            w -> {
+              assertThat(w.disc()).isEqualTo(Warning.DiscPlace.NEARER);
+              assertThat(w.share()).isCloseTo(1 - 1 / 1.3, within(0.01));
+            });
     SetUp farther = withDisc(0.8, Optional.of(STATURE_CM / 100), 0.01).setUp();
-    assertThat(farther.warnings()).anyMatch(w -> w.contains("farther from the camera"));
+    assertThat(ofTheDisc(farther))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Warning.DiscDisagrees.class,
+            w -> assertThat(w.disc()).isEqualTo(Warning.DiscPlace.FARTHER));
   }
 
   @Test
   void aDiscThatMakesTheAthleteAChildIsDoubted() {
     SetUp setUp = withDisc(1.35, Optional.empty(), 0.01).setUp();
     assertThat(setUp.scaleSource()).isEqualTo(SetUp.ScaleSource.DISC);
-    assertThat(setUp.warnings()).anyMatch(w -> w.contains("130 cm tall"));
+    assertThat(ofTheDisc(setUp))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Warning.UnusualStature.class,
+            w -> assertThat(w.statureCm()).isCloseTo(STATURE_CM / 1.35, within(1.0)));
   }
 }

@@ -42,7 +42,7 @@ class LimitSearchTest {
             measured ->
                 measured.set().reps().get(2).flags().stream().anyMatch(f -> f.kind() == kind),
             not -> {
-              throw new AssertionError(not.reason());
+              throw new AssertionError(not.why().toString());
             });
   }
 

@@ -18,7 +18,7 @@ public final class CleanTracks {
                 new TrackCleaning(CleaningParameters.of(ShippedCalibration.HEAVY))
                     .clean(resolved.track()),
             unresolved -> {
-              throw new AssertionError(unresolved.reason());
+              throw new AssertionError(unresolved.doubt().toString());
             });
   }
 }

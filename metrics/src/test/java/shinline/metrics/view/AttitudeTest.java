@@ -31,7 +31,7 @@ class AttitudeTest {
             .fold(
                 resolved -> resolved.track(),
                 unresolved -> {
-                  throw new AssertionError(unresolved.reason());
+                  throw new AssertionError(unresolved.doubt().toString());
                 });
     return Attitude.of(evidence, track, legs, CALIBRATION);
   }

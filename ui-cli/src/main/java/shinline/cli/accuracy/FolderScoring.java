@@ -13,6 +13,7 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.outcome.Progress;
+import shinline.cli.text.RefusalWords;
 import shinline.cli.words.Words;
 import shinline.metrics.analysis.SetRequest;
 import shinline.vision.clip.ClipPart;
@@ -100,7 +101,9 @@ final class FolderScoring {
                           score, measured.set(), footage, CalibrationFile.shipped(model))));
     } else if (report instanceof ClipReport.NotMeasured not) {
       // The clip was fine, so each of its reps counts as missed.
-      scores.add(ClipScore.nothing(truth, Words.say("accuracy.not-measured", not.why().reason())));
+      scores.add(
+          ClipScore.nothing(
+              truth, Words.say("accuracy.not-measured", RefusalWords.reason(not.why()))));
       worst = worst.worse(ExitCode.NOT_MEASURED);
     } else if (report instanceof ClipReport.Unreadable unreadable) {
       throw new CoachException(

@@ -353,7 +353,9 @@ public final class ClipCheck implements ClipChecker {
                 return new ClipReport.Measured(
                     facts, measured.set(), warnings, camera, Optional.of(footage));
               },
-              not -> new ClipReport.NotMeasured(facts, options.request().target(), not, warnings));
+              not ->
+                  new ClipReport.NotMeasured(
+                      facts, options.request().target(), not.why(), warnings));
     }
   }
 

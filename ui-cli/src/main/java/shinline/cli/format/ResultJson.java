@@ -11,17 +11,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import shinline.cli.file.FlagImages;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
 import shinline.cli.text.JudgementWords;
+import shinline.cli.text.RefusalWords;
+import shinline.cli.text.SetUpWords;
 import shinline.cli.words.Words;
-import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.fault.Sight;
 import shinline.metrics.judgement.Asked;
+import shinline.metrics.analysis.SetRefusal;
 import shinline.metrics.reps.NotCounted;
 import shinline.metrics.result.BarReading;
 import shinline.metrics.result.Flag;
@@ -154,7 +155,7 @@ public final class ResultJson {
     }
     overrides(report.footage());
     out.writeStringField("poseModel", clip.poseModel());
-    strings("warnings", Stream.concat(setUp.warnings().stream(), clipWarnings.stream()).toList());
+    strings("warnings", SetUpWords.warnings(setUp, clipWarnings));
     out.writeEndObject();
   }
 
@@ -368,7 +369,7 @@ public final class ResultJson {
       out.writeStartObject();
       number("fromS", not.fromS());
       number("toS", not.toS());
-      out.writeStringField("reason", not.reason().words());
+      out.writeStringField("reason", Words.of(not.reason(), "not-counted"));
       out.writeEndObject();
     }
     out.writeEndArray();
@@ -390,7 +391,7 @@ public final class ResultJson {
     out.writeEndArray();
   }
 
-  private void emptySet(Target target, AnalysisOutcome.NotMeasured why) throws IOException {
+  private void emptySet(Target target, SetRefusal why) throws IOException {
     out.writeObjectFieldStart("set");
     out.writeNumberField("reps", 0);
     if (Asked.of(target).isEmpty()) {
@@ -402,7 +403,7 @@ public final class ResultJson {
     out.writeEndObject();
     out.writeNullField("fading");
     notSeen(Map.of());
-    out.writeStringField("summary", Words.say("json.not-measured", why.reason()));
+    out.writeStringField("summary", Words.say("json.not-measured", RefusalWords.reason(why)));
     out.writeArrayFieldStart("notCounted");
     out.writeEndArray();
     out.writeEndObject();
@@ -414,11 +415,11 @@ public final class ResultJson {
         "cautions", Stream.concat(Cautions.limits().stream(), Cautions.safety().stream()).toList());
   }
 
-  private void why(AnalysisOutcome.NotMeasured why) throws IOException {
+  private void why(SetRefusal why) throws IOException {
     out.writeObjectFieldStart("notMeasured");
     word("kind", why.kind());
-    out.writeStringField("reason", why.reason());
-    out.writeStringField("advice", why.advice());
+    out.writeStringField("reason", RefusalWords.reason(why));
+    out.writeStringField("advice", RefusalWords.advice(why));
     out.writeEndObject();
   }
 

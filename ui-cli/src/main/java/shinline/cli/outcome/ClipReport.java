@@ -3,8 +3,8 @@ package shinline.cli.outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.analysis.ClipObservations;
+import shinline.metrics.analysis.SetRefusal;
 import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
@@ -47,8 +47,7 @@ public sealed interface ClipReport {
   record Footage(RawTrack track, SetRequest request, ClipPart part, ClipObservations seen) {}
 
   /** The clip was read, but no set could be measured in it. */
-  record NotMeasured(
-      ClipFacts clip, Target target, AnalysisOutcome.NotMeasured why, List<String> warnings)
+  record NotMeasured(ClipFacts clip, Target target, SetRefusal why, List<String> warnings)
       implements ClipReport {
     public NotMeasured {
       warnings = List.copyOf(warnings);

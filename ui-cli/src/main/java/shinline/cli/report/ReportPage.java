@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.text.RefusalWords;
 import shinline.cli.text.Units;
 import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
@@ -52,11 +53,13 @@ public final class ReportPage {
     start(page, PrintedName.of(report.clip().fileName()));
     page.open("header");
     page.leaf("p", PrintedName.of(report.clip().fileName()), "class", "origin");
-    page.leaf("h1", Words.say("text.not-measured", VerdictSection.sentence(report.why().reason())));
+    page.leaf(
+        "h1",
+        Words.say("text.not-measured", VerdictSection.sentence(RefusalWords.reason(report.why()))));
     page.end();
     page.open("section", "aria-labelledby", "what-to-do");
     page.leaf("h2", Words.say("report.to-do"), "id", "what-to-do");
-    page.leaf("p", VerdictSection.sentence(report.why().advice()), "class", "lead");
+    page.leaf("p", VerdictSection.sentence(RefusalWords.advice(report.why())), "class", "lead");
     report.warnings().forEach(w -> page.leaf("p", VerdictSection.sentence(w)));
     page.leaf("p", TrustSection.clip(report.clip()), "class", "note");
     page.end();

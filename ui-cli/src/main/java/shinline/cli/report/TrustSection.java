@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
 import shinline.cli.text.NotCountedWords;
+import shinline.cli.text.SetUpWords;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
@@ -37,10 +37,7 @@ final class TrustSection {
         Words.say("report.trust.missing"),
         gaps.isEmpty() ? List.of(Words.say("report.trust.nothing-missing")) : gaps);
     rows(page, Words.say("report.trust.not-counted"), NotCountedWords.of(report.set()));
-    rows(
-        page,
-        Words.say("report.trust.notes"),
-        Stream.concat(setUp.warnings().stream(), report.warnings().stream()).toList());
+    rows(page, Words.say("report.trust.notes"), SetUpWords.warnings(setUp, report.warnings()));
     rows(page, Words.say("report.trust.limits"), Cautions.limits());
     page.close().end();
     cautions(page);

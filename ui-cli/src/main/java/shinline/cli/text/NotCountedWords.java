@@ -10,7 +10,10 @@ public final class NotCountedWords {
 
   public static List<String> of(SetResult set) {
     return set.notCounted().stream()
-        .map(not -> Words.say("not-counted", not.fromS(), not.toS(), not.reason().words()))
+        .map(
+            not ->
+                Words.say(
+                    "not-counted", not.fromS(), not.toS(), Words.of(not.reason(), "not-counted")))
         .toList();
   }
 }

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.words.PrintedName;
@@ -67,7 +66,7 @@ public final class SetText {
     lines.add(Words.say("text.target", target(set.target())));
     lines.add(Words.say("text.seen", setUp(set.setUp())));
     lines.add(Words.say("text.clip", clip(report.clip())));
-    Stream.concat(set.setUp().warnings().stream(), report.warnings().stream())
+    SetUpWords.warnings(set.setUp(), report.warnings()).stream()
         .map(w -> Words.say("text.note", w))
         .forEach(lines::add);
     return lines;
@@ -76,8 +75,8 @@ public final class SetText {
   private List<String> notMeasured(ClipReport.NotMeasured report) {
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
-    lines.add(Words.say("text.not-measured", sentence(report.why().reason())));
-    lines.add(Words.say("text.to-do", sentence(report.why().advice())));
+    lines.add(Words.say("text.not-measured", sentence(RefusalWords.reason(report.why()))));
+    lines.add(Words.say("text.to-do", sentence(RefusalWords.advice(report.why()))));
     lines.add(Words.say("text.clip", clip(report.clip())));
     report.warnings().stream().map(w -> Words.say("text.note", w)).forEach(lines::add);
     return lines;

@@ -272,7 +272,7 @@ class AccuracyCommandTest {
     assertThat(run("accuracy", folder.toString(), "--out", page.toString())).isEqualTo(4);
     assertThat(Files.readString(page))
         .contains("Reps: 3 of 6 found, 0 false.")
-        .contains("not measured: the camera stands in front");
+        .contains("not measured: this is not a side view");
   }
 
   @Test

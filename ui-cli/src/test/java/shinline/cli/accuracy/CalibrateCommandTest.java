@@ -92,7 +92,7 @@ class CalibrateCommandTest {
                     CameraPath.still(),
                     Optional.of(footage)),
             not -> {
-              throw new AssertionError(not.reason());
+              throw new AssertionError(not.why().toString());
             });
   }
 

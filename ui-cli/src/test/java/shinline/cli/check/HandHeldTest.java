@@ -53,7 +53,7 @@ class HandHeldTest {
         .fold(
             m -> m,
             n -> {
-              throw new AssertionError(n.why().reason());
+              throw new AssertionError(n.why().toString());
             },
             u -> {
               throw new AssertionError(u.reason());

@@ -141,7 +141,9 @@ class ReportPageTest {
     StringWriter out = new StringWriter();
     new ReportPage(Units.METRIC).write(Sets.notMeasured(HOSTILE), out);
     assertThat(out.toString())
-        .contains("Not measured: The camera stands in front.", "Film from the side.")
+        .contains(
+            "Not measured: This is not a side view: the camera is about 80° off",
+            "Film from the side,")
         .doesNotContain("<script>alert");
   }
 

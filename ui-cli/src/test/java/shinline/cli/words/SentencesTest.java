@@ -49,27 +49,17 @@ class SentencesTest {
   private static final Set<String> OF_THE_BUILD =
       Set.of("ConvertPoseModels.java", "CalibrationSheet.java", "CalibrationFile.java");
 
-  /** Files whose sentences have still to move. Each is taken off this list when they have. */
-  private static final Set<String> STILL_TO_MOVE =
-      Set.of(
-          "LegIdentity.java",
-          "NotCounted.java",
-          "Scale.java",
-          "SetAnalysis.java",
-          "SetMeasuring.java");
-
   @Test
   void noSentenceStandsOutsideTheBundle() {
     List<Found> found = SentenceScan.of(MainSources.parsed());
     assertThat(found)
-        .filteredOn(f -> !OF_THE_BUILD.contains(f.file()) && !STILL_TO_MOVE.contains(f.file()))
+        .filteredOn(f -> !OF_THE_BUILD.contains(f.file()))
         .filteredOn(f -> !NOT_READ.contains(f))
         .as("move these to words.properties")
         .isEmpty();
     assertThat(found).as("exceptions that are none any more").containsAll(NOT_READ);
     assertThat(found.stream().map(Found::file).distinct().toList())
         .as("files without sentences, to be taken off the list")
-        .containsAll(STILL_TO_MOVE)
         .containsAll(OF_THE_BUILD);
   }
 
