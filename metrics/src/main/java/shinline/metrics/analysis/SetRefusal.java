@@ -33,6 +33,14 @@ public sealed interface SetRefusal {
    */
   record OffSide(double yawDeg, double mostDeg) implements SetRefusal {}
 
+  /**
+   * The part that was asked for begins behind the clip's end.
+   *
+   * @param fromS where it was to begin
+   * @param clipS how long the clip is
+   */
+  record PartBehind(double fromS, double clipS) implements SetRefusal {}
+
   /** The front and the rear leg cannot be told apart. */
   record LegsAlike(LegIdentity.LegDoubt doubt) implements SetRefusal {}
 
@@ -55,12 +63,15 @@ public sealed interface SetRefusal {
   default <T> T fold(
       Function<PlainSetRefusal, T> plain,
       Function<OffSide, T> offSide,
+      Function<PartBehind, T> part,
       Function<LegsAlike, T> legs,
       Function<NoRep, T> noRep) {
     if (this instanceof PlainSetRefusal r) {
       return plain.apply(r);
     } else if (this instanceof OffSide r) {
       return offSide.apply(r);
+    } else if (this instanceof PartBehind r) {
+      return part.apply(r);
     } else if (this instanceof LegsAlike r) {
       return legs.apply(r);
     }
@@ -71,6 +82,7 @@ public sealed interface SetRefusal {
     return fold(
         plain -> plain.kind,
         off -> Kind.NOT_SIDE_VIEW,
+        part -> Kind.TOO_SHORT,
         legs -> Kind.LEGS_UNRESOLVED,
         noRep -> Kind.NO_REP);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shinline.cli.outcome.ClipReport.Footage;
+import shinline.cli.text.RefusalWords;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.cleaning.CleanTrack;
@@ -53,7 +54,7 @@ record KnownClip(ClipScore shipped, Footage footage, Optional<Joints> joints) {
         .measure(footage.track(), footage.request(), footage.seen())
         .fold(
             measured -> ClipScore.of(truth(), measured.set()),
-            not -> ClipScore.nothing(truth(), not.reason()));
+            not -> ClipScore.nothing(truth(), RefusalWords.reason(not.why())));
   }
 
   /** What faults are judged by, rep by rep; empty when no set could be measured. */

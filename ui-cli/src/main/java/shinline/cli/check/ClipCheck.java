@@ -19,11 +19,11 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.cli.text.ClipWords;
 import shinline.cli.words.Words;
-import shinline.metrics.analysis.AnalysisOutcome;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.Disc;
 import shinline.metrics.analysis.ClipObservations.DoubtfulSpan;
 import shinline.metrics.analysis.SetAnalysis;
+import shinline.metrics.analysis.SetRefusal;
 import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
@@ -337,10 +337,7 @@ public final class ClipCheck implements ClipChecker {
         return new ClipReport.NotMeasured(
             facts,
             options.request().target(),
-            new AnalysisOutcome.NotMeasured(
-                AnalysisOutcome.Kind.TOO_SHORT,
-                Words.say("clip.part-behind.reason", options.part().fromS(), times.durationS()),
-                Words.say("clip.part-behind.advice")),
+            new SetRefusal.PartBehind(options.part().fromS(), times.durationS()),
             warnings);
       }
       ClipReport.Footage footage =

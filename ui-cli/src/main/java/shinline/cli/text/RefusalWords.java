@@ -14,6 +14,7 @@ public final class RefusalWords {
         off ->
             Words.say(
                 "refusal.off-side.reason", Math.round(off.yawDeg()), Math.round(off.mostDeg())),
+        part -> Words.say("clip.part-behind.reason", part.fromS(), part.clipS()),
         legs -> Words.say("refusal.legs-alike.reason", Words.of(legs.doubt(), "reason")),
         noRep ->
             Words.say(
@@ -29,6 +30,7 @@ public final class RefusalWords {
     return refusal.fold(
         plain -> Words.of(plain, "advice"),
         off -> Words.say("refusal.off-side.advice"),
+        part -> Words.say("clip.part-behind.advice"),
         legs -> Words.say("refusal.legs-alike.advice"),
         noRep -> Words.say("refusal.no-rep.advice"));
   }
