@@ -47,7 +47,7 @@ final class ImpossibleSightsTest {
         .fold(
             AnalysisOutcome.Measured::set,
             not -> {
-              throw new AssertionError(not.reason());
+              throw new AssertionError(not.why().toString());
             });
   }
 

@@ -12,6 +12,8 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.record.MeasuredSet;
 import shinline.cli.report.Cue;
 import shinline.cli.text.Headline;
+import shinline.cli.text.RefusalWords;
+import shinline.cli.text.SetUpWords;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
@@ -36,8 +38,8 @@ final class FindingReading {
         not ->
             ClipFinding.without(
                 ClipFinding.State.NOT_MEASURED,
-                Words.say("text.not-measured", not.why().reason()),
-                not.why().advice()),
+                Words.say("text.not-measured", RefusalWords.reason(not.why())),
+                RefusalWords.advice(not.why())),
         unreadable ->
             ClipFinding.without(
                 ClipFinding.State.UNREADABLE, unreadable.reason(), unreadable.advice()));
@@ -45,8 +47,7 @@ final class FindingReading {
 
   private static ClipFinding of(ClipReport.Measured report, String version) {
     SetResult set = report.set();
-    List<String> warnings = new ArrayList<>(report.warnings());
-    warnings.addAll(set.setUp().warnings());
+    List<String> warnings = SetUpWords.warnings(set.setUp(), report.warnings());
     return new ClipFinding(
         ClipFinding.State.MEASURED,
         Headline.of(set),
