@@ -13,12 +13,15 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.Progress;
 import shinline.cli.picture.Ink.Hang;
+import shinline.cli.text.Cautions;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
@@ -28,6 +31,7 @@ import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipReader;
 import shinline.vision.clip.ClipWriteException;
 import shinline.vision.clip.ClipWriter;
+import shinline.vision.clip.FilmNotes;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
 import shinline.vision.clip.WriterOpening;
@@ -117,6 +121,14 @@ public final class AnnotatedClip {
     return CoachException.usage(Words.say("picture.film.unwritable", target, why));
   }
 
+  /** The cautions go with the film, which is often sent on alone. */
+  private static FilmNotes notes(ClipReport.Measured report) {
+    return new FilmNotes(
+        Words.say("film.title", report.clip().fileName()),
+        Stream.concat(Cautions.limits().stream(), Cautions.safety().stream())
+            .collect(Collectors.joining(" ")));
+  }
+
   /**
    * @param file where it grows
    * @param target the name it will have, for complaints
@@ -129,7 +141,7 @@ public final class AnnotatedClip {
     // Drawn at the film's own times: a slow-motion clip stays one.
     double stretch = clip.info().slowMotionFactor();
     double fps = report.clip().medianFps() / stretch;
-    WriterOpening opening = ClipWriter.open(file, w, h, fps > 0 ? fps : USUAL_FPS);
+    WriterOpening opening = ClipWriter.open(file, w, h, fps > 0 ? fps : USUAL_FPS, notes(report));
     if (opening instanceof WriterOpening.Refused refused) {
       throw CoachException.usage(
           Words.say(

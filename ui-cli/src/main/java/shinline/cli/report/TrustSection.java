@@ -24,6 +24,10 @@ final class TrustSection {
     page.open("section", "class", "trust", "aria-labelledby", "trust");
     page.leaf("h2", Words.say("report.trust"), "id", "trust");
     page.open("dl");
+    rows(
+        page,
+        Words.say("report.trust.accuracy"),
+        List.of(Words.say("trust.made"), Words.say("trust.people"), Words.say("trust.coach")));
     row(page, Words.say("report.trust.view"), view(setUp));
     rows(page, Words.say("report.trust.upright"), List.of(roll(setUp), pitch(setUp)));
     row(page, Words.say("report.trust.size"), scale(setUp));

@@ -77,6 +77,7 @@ final class VerdictSection {
       page.open("ol", "class", "cues");
       things.forEach(thing -> cue(page, thing));
       page.close();
+      page.leaf("p", Words.say("report.cues.practice"), "class", "note");
     }
     page.end();
   }

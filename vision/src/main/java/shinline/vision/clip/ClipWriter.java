@@ -43,6 +43,7 @@ import static org.bytedeco.ffmpeg.global.swscale.sws_setColorspaceDetails;
 import static org.bytedeco.opencv.global.opencv_core.CV_8UC3;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
@@ -150,19 +151,30 @@ public final class ClipWriter implements AutoCloseable {
    * @throws IllegalArgumentException for sizes or rates that cannot be
    */
   public static WriterOpening open(Path target, int width, int height, double typicalFps) {
+    return open(target, width, height, typicalFps, FilmNotes.NONE);
+  }
+
+  /**
+   * Begins a clip that carries notes, as {@link #open(Path, int, int, double)} does.
+   *
+   * @param notes kept in the file as its title and comment
+   */
+  public static WriterOpening open(
+      Path target, int width, int height, double typicalFps, FilmNotes notes) {
     if (width < 1 || height < 1 || !(typicalFps > 0) || typicalFps > TICKS_PER_SECOND) {
       throw new IllegalArgumentException(
           "no clip of " + width + " x " + height + " at " + typicalFps + " pictures a second");
     }
     try {
       QuietFfmpeg.load();
-      return begin(target, width, height, typicalFps);
+      return begin(target, width, height, typicalFps, notes);
     } catch (LinkageError e) {
       return new WriterOpening.Refused(WriterRefusal.NO_LIBRARY);
     }
   }
 
-  private static WriterOpening begin(Path target, int width, int height, double typicalFps) {
+  private static WriterOpening begin(
+      Path target, int width, int height, double typicalFps, FilmNotes notes) {
     AVCodec encoder = avcodec_find_encoder_by_name(ENCODER);
     if (encoder == null || encoder.isNull()) {
       return new WriterOpening.Refused(WriterRefusal.NO_ENCODER);
@@ -193,6 +205,7 @@ public final class ClipWriter implements AutoCloseable {
     }
     AVFormatContext format = new AVFormatContext(null);
     avformat_alloc_output_context2(format, null, "mp4", null);
+    format.metadata(dictionary(notes));
     AVStream stream = avformat_new_stream(format, null);
     avcodec_parameters_from_context(stream.codecpar(), codec);
     stream.time_base(codec.time_base());
@@ -222,6 +235,24 @@ public final class ClipWriter implements AutoCloseable {
     }
     return new WriterOpening.Ready(
         new ClipWriter(target, width, height, format, codec, stream, typicalFps));
+  }
+
+  /** Freed with the format that it is given to. */
+  private static AVDictionary dictionary(FilmNotes notes) {
+    AVDictionary dictionary = new AVDictionary(null);
+    note(dictionary, "title", notes.title());
+    note(dictionary, "comment", notes.comment());
+    return dictionary;
+  }
+
+  private static void note(AVDictionary dictionary, String key, String text) {
+    if (text.isEmpty()) {
+      return;
+    }
+    try (BytePointer name = new BytePointer(key, StandardCharsets.UTF_8);
+        BytePointer value = new BytePointer(text, StandardCharsets.UTF_8)) {
+      av_dict_set(dictionary, name, value, 0);
+    }
   }
 
   /**
