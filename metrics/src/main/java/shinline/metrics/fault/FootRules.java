@@ -10,18 +10,19 @@ final class FootRules {
   private FootRules() {}
 
   static Optional<Breach> heelRise(RepEvidence rep, SetEvidence set) {
-    return Breach.above(
-        rep.heelAtS(), rep.heelRise(), footLimit(set, CalibrationKey.HEEL_RISE_LIMIT));
+    return Breach.above(rep.heelAtS(), rep.heelRise(), heelLimit(set));
   }
 
   static Optional<Breach> forefootRise(RepEvidence rep, SetEvidence set) {
     return Breach.above(
-        rep.forefootAtS(), rep.forefootRise(), footLimit(set, CalibrationKey.FOREFOOT_RISE_LIMIT));
+        rep.forefootAtS(), rep.forefootRise(), set.limit(CalibrationKey.FOREFOOT_RISE_LIMIT));
   }
 
-  /** Seen from above or below, a foot that stays on the floor shows a rise as the knee moves. */
-  private static double footLimit(SetEvidence set, CalibrationKey key) {
-    return set.limit(key) + set.limit(CalibrationKey.FOOT_RISE_PITCH) * Math.abs(set.pitchDeg());
+  /** Seen from well above or below, a heel on the floor shows a rise as the knee moves. */
+  private static double heelLimit(SetEvidence set) {
+    double steep = Math.abs(set.pitchDeg()) - set.limit(CalibrationKey.HEEL_RISE_STEEP);
+    return set.limit(CalibrationKey.HEEL_RISE_LIMIT)
+        + set.limit(CalibrationKey.HEEL_RISE_PITCH) * Math.max(0, steep);
   }
 
   /** The rear knee opens more, over the front one, than is usual in this set. */
