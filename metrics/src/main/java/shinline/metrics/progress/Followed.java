@@ -25,9 +25,4 @@ public enum Followed {
   public boolean isMass() {
     return this == LOAD || this == MAXIMUM;
   }
-
-  /** Whether the body's own bias is part of its ±, and cancels between sessions of one athlete. */
-  public boolean isBottomAngle() {
-    return this == SHIN || this == DEPTH || this == TRUNK;
-  }
 }

@@ -11,10 +11,6 @@ import java.util.Optional;
 public record ToldLegs(Optional<Side> facing, Optional<Side> frontLeg) {
   public static final ToldLegs NOTHING = new ToldLegs(Optional.empty(), Optional.empty());
 
-  public ToldLegs withFacing(Side side) {
-    return new ToldLegs(Optional.of(side), frontLeg);
-  }
-
   public ToldLegs withFrontLeg(Side leg) {
     return new ToldLegs(facing, Optional.of(leg));
   }

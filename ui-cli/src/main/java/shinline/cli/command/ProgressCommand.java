@@ -1,12 +1,8 @@
 package shinline.cli.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -19,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
+import shinline.cli.file.TextDigest;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
@@ -130,18 +127,10 @@ public final class ProgressCommand implements Callable<Integer> {
   static String fileName(AthleteName name) {
     String plain = name.key().replaceAll("[^\\p{L}\\p{N}]+", "-");
     String told =
-        plain.equals(name.key()) ? plain : plain + "-" + digest(name.key()).substring(0, DIGITS);
+        plain.equals(name.key())
+            ? plain
+            : plain + "-" + TextDigest.hex(name.key()).substring(0, DIGITS);
     return told + "-progress.html";
-  }
-
-  private static String digest(String text) {
-    try {
-      return HexFormat.of()
-          .formatHex(
-              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 
   private static void note(WrittenFiles written, AthleteName name, Path page) {

@@ -19,6 +19,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,7 +59,7 @@ final class FolderManifest {
   }
 
   /** What the manifest holds. */
-  final class Entries {
+  static final class Entries {
     private final Map<String, String> digests = new LinkedHashMap<>();
     private final Set<String> workFolders = new LinkedHashSet<>();
     private final StringBuilder added = new StringBuilder();
@@ -95,7 +96,7 @@ final class FolderManifest {
 
     private void add(Map<String, String> line) {
       try {
-        String text = JSON.writeValueAsString(new java.util.TreeMap<>(line));
+        String text = JSON.writeValueAsString(new TreeMap<>(line));
         apply(text);
         added.append(text).append('\n');
       } catch (JsonProcessingException e) {

@@ -3,10 +3,7 @@ package shinline.cli.file;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 
@@ -66,7 +63,7 @@ public final class ResultName {
     if (bytes(name) <= MOST_BYTES) {
       return name;
     }
-    String tail = "-" + digest(name);
+    String tail = "-" + TextDigest.hex(name).substring(0, DIGEST_CHARACTERS);
     int end = name.length();
     while (bytes(name.substring(0, end)) > MOST_BYTES - tail.length()) {
       end = name.offsetByCodePoints(end, -1);
@@ -76,15 +73,5 @@ public final class ResultName {
 
   private static int bytes(String name) {
     return name.getBytes(StandardCharsets.UTF_8).length;
-  }
-
-  private static String digest(String name) {
-    try {
-      byte[] all =
-          MessageDigest.getInstance("SHA-256").digest(name.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(all).substring(0, DIGEST_CHARACTERS);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -1,12 +1,8 @@
 package shinline.cli.finding;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,6 +13,7 @@ import shinline.cli.file.Claim;
 import shinline.cli.file.FlagImages;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.ResultName;
+import shinline.cli.file.TextDigest;
 import shinline.cli.file.WholeFile;
 import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.ClipReport;
@@ -70,7 +67,7 @@ public final class ClipFindings {
    * @throws IOException when the clip cannot be read
    */
   public Key key(Path clip, CheckOptions options) throws IOException {
-    return new Key(digest(digests.of(clip) + "\n" + options + "\n" + version));
+    return new Key(TextDigest.hex(digests.of(clip) + "\n" + options + "\n" + version));
   }
 
   /** What was found before, if all that was written of it is still there. */
@@ -173,15 +170,5 @@ public final class ClipFindings {
     WholeFile file = files.file(folder.resolve(name), Claim.OURS);
     file.makeFolder();
     return file;
-  }
-
-  private static String digest(String text) {
-    try {
-      return HexFormat.of()
-          .formatHex(
-              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

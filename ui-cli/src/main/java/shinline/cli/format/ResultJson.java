@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import shinline.cli.file.FlagImages;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
@@ -412,8 +411,7 @@ public final class ResultJson {
 
   /** What no camera at the side can see, and what to take care of: a result may travel alone. */
   private void cautions() throws IOException {
-    strings(
-        "cautions", Stream.concat(Cautions.limits().stream(), Cautions.safety().stream()).toList());
+    strings("cautions", Cautions.all());
   }
 
   private void why(SetRefusal why) throws IOException {

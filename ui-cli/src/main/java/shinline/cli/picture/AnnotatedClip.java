@@ -13,8 +13,6 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ClipReport;
@@ -124,9 +122,7 @@ public final class AnnotatedClip {
   /** The cautions go with the film, which is often sent on alone. */
   private static FilmNotes notes(ClipReport.Measured report) {
     return new FilmNotes(
-        Words.say("film.title", report.clip().fileName()),
-        Stream.concat(Cautions.limits().stream(), Cautions.safety().stream())
-            .collect(Collectors.joining(" ")));
+        Words.say("film.title", report.clip().fileName()), String.join(" ", Cautions.all()));
   }
 
   /**

@@ -1,18 +1,13 @@
 package shinline.cli.progress;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.stream.Stream;
 import shinline.cli.report.Axis;
 import shinline.cli.report.Markup;
+import shinline.cli.report.PageParts;
 import shinline.cli.report.ReportPage;
 import shinline.cli.text.Cautions;
 import shinline.cli.words.Words;
@@ -27,7 +22,8 @@ import shinline.metrics.progress.LegProgress;
  */
 public final class ProgressPage {
   private static final String STYLE =
-      resource(ReportPage.class, "report.css") + resource(ProgressPage.class, "progress.css");
+      PageParts.resource(ReportPage.class, "report.css")
+          + PageParts.resource(ProgressPage.class, "progress.css");
 
   private static final List<Followed> FIRST = List.of(Followed.LOAD, Followed.SHIN, Followed.DEPTH);
 
@@ -57,7 +53,7 @@ public final class ProgressPage {
       method();
     }
     section("care", Words.say("caution.heading"));
-    items(Stream.concat(Cautions.limits().stream(), Cautions.safety().stream()).toList());
+    items(Cautions.all());
     page.end();
     page.open("footer").leaf("p", Words.say("progress.footer")).close().end();
     page.close().end();
@@ -75,7 +71,7 @@ public final class ProgressPage {
   private void start() {
     page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
     page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", PageParts.policy(STYLE));
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.empty("meta", "name", "color-scheme", "content", "light dark");
     page.empty("meta", "name", "referrer", "content", "no-referrer");
@@ -155,33 +151,5 @@ public final class ProgressPage {
     section("method", Words.say("progress.method.heading"));
     items(ProgressWords.method(progress));
     page.end();
-  }
-
-  private static String policy() {
-    return "default-src 'none'; img-src data:; style-src '"
-        + hash(STYLE)
-        + "'; base-uri 'none'; form-action 'none'";
-  }
-
-  private static String hash(String text) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
-  }
-
-  private static String resource(Class<?> beside, String name) {
-    try (InputStream in = beside.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(name + " is missing from the program");
-      }
-      // A browser hashes what it reads, and it reads every line end as a line feed.
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -59,8 +59,7 @@ public final class ProgressText {
     lines.addAll(fading());
     lines.add("");
     lines.add(heading(Words.say("caution.heading")));
-    Stream.concat(Cautions.limits().stream(), Cautions.safety().stream())
-        .forEach(c -> lines.add(INDENT + c));
+    Cautions.all().stream().forEach(c -> lines.add(INDENT + c));
     return lines;
   }
 

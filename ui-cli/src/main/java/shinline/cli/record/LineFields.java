@@ -47,10 +47,6 @@ final class LineFields {
         part == null || part.isNull() ? MissingNode.getInstance() : part, path + name + ".");
   }
 
-  boolean isThere() {
-    return node.isObject();
-  }
-
   JsonNode raw() {
     return node;
   }

@@ -2,22 +2,19 @@ package shinline.cli.record;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import shinline.vision.clip.FileDigest;
 
 /**
  * Which files Shinline wrote of which athlete, with their digests, so that a removal deletes just
@@ -78,7 +75,7 @@ public final class WrittenFiles {
     ObjectNode line = Json.object();
     line.put("athlete", athlete.written());
     line.put("file", file.toAbsolutePath().normalize().toString());
-    line.put("sha256", digest(file));
+    line.put("sha256", FileDigest.of(file).sha256());
     return line;
   }
 
@@ -154,22 +151,9 @@ public final class WrittenFiles {
 
   private static String digestOf(Path file) {
     try {
-      return digest(file);
+      return FileDigest.of(file).sha256();
     } catch (IOException unreadable) {
       return "";
-    }
-  }
-
-  private static String digest(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] buffer = new byte[64 * 1024];
-      for (int n = in.read(buffer); n > 0; n = in.read(buffer)) {
-        digest.update(buffer, 0, n);
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

@@ -1,13 +1,7 @@
 package shinline.cli.report;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.RefusalWords;
@@ -20,8 +14,8 @@ import shinline.cli.words.Words;
  * that are part of the page and exactly one style sheet and one script, by their hashes.
  */
 public final class ReportPage {
-  private static final String STYLE = resource("report.css");
-  private static final String SCRIPT = resource("report.js");
+  private static final String STYLE = PageParts.resource(ReportPage.class, "report.css");
+  private static final String SCRIPT = PageParts.resource(ReportPage.class, "report.js");
 
   private final Units units;
 
@@ -71,7 +65,12 @@ public final class ReportPage {
   private void start(Markup page, String fileName) {
     page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
     page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
+    page.empty(
+        "meta",
+        "http-equiv",
+        "Content-Security-Policy",
+        "content",
+        PageParts.policy(STYLE, SCRIPT));
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.empty("meta", "name", "color-scheme", "content", "light dark");
     page.empty("meta", "name", "referrer", "content", "no-referrer");
@@ -99,35 +98,5 @@ public final class ReportPage {
     page.leaf("p", Words.say("report.footer", sha256.substring(0, Math.min(12, sha256.length()))));
     page.close().end();
     page.open("script").own(SCRIPT).close().close().end();
-  }
-
-  static String policy() {
-    return "default-src 'none'; img-src data:; style-src '"
-        + hash(STYLE)
-        + "'; script-src '"
-        + hash(SCRIPT)
-        + "'; base-uri 'none'; form-action 'none'";
-  }
-
-  private static String hash(String text) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = ReportPage.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(name + " is missing from the program");
-      }
-      // A browser hashes what it reads, and it reads every line end as a line feed.
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -1,22 +1,19 @@
 package shinline.cli.team;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.Optional;
 import shinline.cli.report.Markup;
+import shinline.cli.report.PageParts;
 import shinline.cli.text.Cautions;
 import shinline.cli.words.Words;
 
 /** What the pages of a session have in common: one file each, nothing fetched, no script. */
 final class Page {
-  private static final String STYLE = style();
+  private static final String STYLE = PageParts.resource(Page.class, "session.css");
 
   private final Markup out = new Markup();
   private final SessionView session;
@@ -29,7 +26,7 @@ final class Page {
     this.session = session;
     out.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
     out.empty("meta", "charset", "utf-8");
-    out.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
+    out.empty("meta", "http-equiv", "Content-Security-Policy", "content", PageParts.policy(STYLE));
     out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     refreshS.ifPresent(
         s -> out.empty("meta", "http-equiv", "refresh", "content", String.valueOf(s)));
@@ -81,8 +78,7 @@ final class Page {
     out.open("section", "class", "cautions");
     out.leaf("h2", Words.say("advice.cautions.head"));
     out.open("ul");
-    Cautions.limits().forEach(c -> out.leaf("li", c));
-    Cautions.safety().forEach(c -> out.leaf("li", c));
+    Cautions.all().forEach(c -> out.leaf("li", c));
     out.close().end();
   }
 
@@ -90,33 +86,5 @@ final class Page {
     out.end();
     out.close().end();
     return out.done();
-  }
-
-  private static String policy() {
-    return "default-src 'none'; img-src data:; style-src '"
-        + hash(STYLE)
-        + "'; base-uri 'none'; form-action 'none'";
-  }
-
-  private static String hash(String text) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
-  }
-
-  private static String style() {
-    try (InputStream in = Page.class.getResourceAsStream("session.css")) {
-      if (in == null) {
-        throw new IllegalStateException("session.css is missing from the program");
-      }
-      // A browser hashes what it reads, and it reads every line end as a line feed.
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

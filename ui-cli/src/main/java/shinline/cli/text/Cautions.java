@@ -1,6 +1,7 @@
 package shinline.cli.text;
 
 import java.util.List;
+import java.util.stream.Stream;
 import shinline.cli.words.Words;
 
 /** What every report must say about itself, whatever it found. */
@@ -15,5 +16,10 @@ public final class Cautions {
   /** For the athlete's safety. */
   public static List<String> safety() {
     return Words.lines("caution.safety");
+  }
+
+  /** Both, for what may travel alone. */
+  public static List<String> all() {
+    return Stream.concat(limits().stream(), safety().stream()).toList();
   }
 }

@@ -26,17 +26,13 @@ class SentencesTest {
           new Found("PlotFrame.java", "grid zero"),
           new Found("ReportPage.java", "<!doctype html>\n"),
           new Found(
-              "ReportPage.java",
+              "PageParts.java",
               "default-src 'none'; img-src data:; style-src '□'; script-src '□'; base-uri 'none';"
                   + " form-action 'none'"),
           new Found("Page.java", "<!doctype html>\n"),
-          new Found(
-              "Page.java",
-              "default-src 'none'; img-src data:; style-src '□'; base-uri 'none'; form-action"
-                  + " 'none'"),
           new Found("ProgressPage.java", "<!doctype html>\n"),
           new Found(
-              "ProgressPage.java",
+              "PageParts.java",
               "default-src 'none'; img-src data:; style-src '□'; base-uri 'none';"
                   + " form-action 'none'"),
           // For a debugger.

@@ -15,10 +15,6 @@ public record ClipPart(double fromS, double toS) {
     }
   }
 
-  public boolean whole() {
-    return equals(WHOLE);
-  }
-
   boolean holds(double timeS) {
     return timeS >= fromS && timeS <= toS;
   }
