@@ -45,6 +45,20 @@ class BlendGuardTest {
   }
 
   @Test
+  void kneesThatComeNearerInAQuickDriveAreKept() {
+    // From 260 to 140 px apart in 0.6 s, as a leg straightens after a rep on the bench.
+    PointPath front =
+        Paths.of(
+            FRAMES, i -> new Point(460 - 120 * Math.min(1, Math.max(0, (i - 40) / 18.0)), 250));
+    PointPath rear = Paths.of(FRAMES, i -> new Point(200, 250));
+    LegIdentity.Pair clean =
+        BlendGuard.of(ShippedCalibration.HEAVY).clean(new LegIdentity.Pair(front, rear), TIMES);
+    for (int i = 0; i < FRAMES; i++) {
+      assertThat(clean.front().seen(i)).as("frame %d", i).isTrue();
+    }
+  }
+
+  @Test
   void aKneeSeenAloneIsKept() {
     PointPath front = Paths.of(FRAMES, BlendGuardTest::front);
     PointPath nothing = PointPath.ofSize(FRAMES).build();
