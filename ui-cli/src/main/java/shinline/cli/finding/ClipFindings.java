@@ -19,6 +19,7 @@ import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.Progress;
+import shinline.cli.picture.Bottoms;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.RepPicture;

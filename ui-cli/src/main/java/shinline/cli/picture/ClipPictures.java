@@ -31,9 +31,11 @@ public final class ClipPictures implements RepPictures {
   private static final int MOST_BOTTOMS = 12;
 
   private final List<RepPicture> pictures;
+  private final List<Moment> moments;
 
-  private ClipPictures(List<RepPicture> pictures) {
+  private ClipPictures(List<RepPicture> pictures, List<Moment> moments) {
     this.pictures = List.copyOf(pictures);
+    this.moments = List.copyOf(moments);
   }
 
   /**
@@ -64,7 +66,7 @@ public final class ClipPictures implements RepPictures {
         .map(
             clip -> {
               try (clip) {
-                return (RepPictures) new ClipPictures(draw(clip, report, units, face, wanted));
+                return (RepPictures) draw(clip, report, units, face, wanted);
               }
             })
         .orElse(RepPictures.none());
@@ -75,19 +77,36 @@ public final class ClipPictures implements RepPictures {
     return pictures;
   }
 
-  /** A picture to be made: of a fault, or of a bottom. */
-  private record Wanted(RepResult rep, Optional<Flag> flag) {}
+  @Override
+  public List<Moment> moments() {
+    return moments;
+  }
+
+  /** A picture to be made: of a fault, of an instant beside one, or of a bottom. */
+  private record Wanted(RepResult rep, Optional<Flag> flag, Optional<Moment.When> beside) {}
 
   private static TreeMap<Integer, List<Wanted>> wanted(SetResult set) {
     TreeMap<Integer, List<Wanted>> wanted = new TreeMap<>();
+    Story story = Story.of(set);
     int bottoms = 0;
     for (RepResult rep : set.reps()) {
       if ((set.reps().size() <= MOST_BOTTOMS || SetScene.notable(rep)) && bottoms < MOST_BOTTOMS) {
         bottoms++;
-        add(wanted, frameAt(set, rep.bottomS()), new Wanted(rep, Optional.empty()));
+        add(
+            wanted,
+            frameAt(set, rep.bottomS()),
+            new Wanted(rep, Optional.empty(), Optional.empty()));
       }
       for (Flag flag : rep.flags()) {
-        add(wanted, flag.frame(), new Wanted(rep, Optional.of(flag)));
+        add(wanted, flag.frame(), new Wanted(rep, Optional.of(flag), Optional.empty()));
+        if (story.tells(rep, flag)) {
+          for (Moment.When when : Moment.When.values()) {
+            add(
+                wanted,
+                frameAt(set, when.of(flag.atS())),
+                new Wanted(rep, Optional.of(flag), Optional.of(when)));
+          }
+        }
       }
     }
     return wanted;
@@ -121,7 +140,7 @@ public final class ClipPictures implements RepPictures {
     return best;
   }
 
-  private static List<RepPicture> draw(
+  private static ClipPictures draw(
       Clip clip,
       ClipReport.Measured report,
       Units units,
@@ -131,6 +150,7 @@ public final class ClipPictures implements RepPictures {
     StillPicture still = new StillPicture(scene, units);
     HeadBlur blur = new HeadBlur(scene);
     List<RepPicture> pictures = new ArrayList<>();
+    List<Moment> moments = new ArrayList<>();
     for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
       Frame frame = next.get();
       BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
@@ -139,6 +159,17 @@ public final class ClipPictures implements RepPictures {
         blur.cover(image, timeS);
       }
       for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
+        if (one.flag().isPresent() && one.beside().isPresent()) {
+          Flag flag = one.flag().get();
+          Moment.When when = one.beside().get();
+          moments.add(
+              new Moment(
+                  one.rep().rep(),
+                  flag.kind(),
+                  when,
+                  still.beside(image, timeS, one.rep(), flag, when)));
+          continue;
+        }
         pictures.add(
             one.flag()
                 .map(flag -> still.fault(image, timeS, one.rep(), flag))
@@ -151,6 +182,6 @@ public final class ClipPictures implements RepPictures {
         Comparator.comparingInt(RepPicture::rep)
             .thenComparing(p -> p.flag().isPresent())
             .thenComparing(p -> p.flag().map(Enum::ordinal).orElse(-1)));
-    return pictures;
+    return new ClipPictures(pictures, moments);
   }
 }

@@ -21,6 +21,19 @@ public interface RepPictures {
         .findFirst();
   }
 
+  /** What was shortly before and after the flags that tell the story. */
+  default List<Moment> moments() {
+    return List.of();
+  }
+
+  /** What was shortly before or after a fault. */
+  default Optional<RepPicture> moment(int rep, FlagKind kind, Moment.When when) {
+    return moments().stream()
+        .filter(m -> m.rep() == rep && m.kind() == kind && m.when() == when)
+        .map(Moment::picture)
+        .findFirst();
+  }
+
   /** The picture of a rep's bottom. */
   default Optional<RepPicture> bottom(int rep) {
     return all().stream().filter(p -> p.rep() == rep && p.flag().isEmpty()).findFirst();

@@ -29,6 +29,9 @@ final class StillPicture {
   /** A main line's width, share of the picture's mean side. */
   private static final double LINE_SHARE = 0.0075;
 
+  /** A picture beside the one that matters is smaller. */
+  private static final double BESIDE_SIDE_PX = 260;
+
   private static final double TITLE_SIZE = 7;
   private static final double SMALL_SIZE = 4.8;
   private static final Color BAND = new Color(0x14181D);
@@ -87,6 +90,16 @@ final class StillPicture {
                 () -> Words.say("picture.fault.spoken", caption.title(), caption.limit(), where)));
   }
 
+  /** The athlete shortly before or after a fault, smaller and with lines alone. */
+  RepPicture beside(BufferedImage frame, double timeS, RepResult rep, Flag flag, Moment.When when) {
+    String title = Words.of(when, "title", Math.abs(timeS - flag.atS()));
+    Crop crop = Crop.around(scene, scene.poseInFrame(timeS), BESIDE_SIDE_PX);
+    BufferedImage picture =
+        compose(crop, frame, timeS, title, "", (artist, ink) -> artist.lines(ink, timeS));
+    return picture(
+        picture, rep, Optional.of(flag), Words.say("picture.beside.spoken", rep.rep(), title));
+  }
+
   private static Optional<String> degrees(RepResult rep, Measure measure) {
     return rep.at(measure).measured().map(m -> String.format(Locale.ROOT, "%.0f°", m.value()));
   }
@@ -98,7 +111,12 @@ final class StillPicture {
 
   private BufferedImage compose(
       BufferedImage frame, double timeS, String title, String small, Drawing drawing) {
-    Crop crop = Crop.around(scene, scene.poseInFrame(timeS));
+    return compose(
+        Crop.around(scene, scene.poseInFrame(timeS)), frame, timeS, title, small, drawing);
+  }
+
+  private BufferedImage compose(
+      Crop crop, BufferedImage frame, double timeS, String title, String small, Drawing drawing) {
     int w = crop.widthPx();
     int h = crop.heightPx();
     double unit = Math.max(2, LINE_SHARE * (w + h) / 2);

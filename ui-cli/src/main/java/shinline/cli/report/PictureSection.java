@@ -1,21 +1,26 @@
 package shinline.cli.report;
 
-import java.util.ArrayList;
 import java.util.Base64;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import shinline.cli.picture.Bottoms;
+import shinline.cli.picture.Moment;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.picture.Story;
 import shinline.cli.text.FlagWords;
+import shinline.cli.text.VerdictWords;
 import shinline.cli.words.Words;
-import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
-import shinline.metrics.result.WorkOn;
 
-/** The frames that show a fault, or, in a clean set, the bottom of its first and last rep. */
+/**
+ * The moments that show a fault, each with what was before and after; the best rep beside the one
+ * to mend; in a clean set, the bottom of its first and last rep.
+ */
 final class PictureSection {
   /** Keeps the page below 1.5 MB: a picture takes a third more as text. */
   private static final int PICTURE_BYTES = 800_000;
@@ -29,68 +34,96 @@ final class PictureSection {
     this.pictures = pictures;
   }
 
-  /** A flag with the rep it belongs to. */
-  private record Shown(int rep, Flag flag) {}
-
   void write(SetResult set) {
-    List<FlagKind> first = WorkOn.of(set.reps()).stream().map(WorkOn::kind).toList();
-    List<Shown> flags =
-        set.reps().stream()
-            .flatMap(r -> r.flags().stream().map(f -> new Shown(r.rep(), f)))
-            .sorted(Comparator.comparingInt(s -> place(first, s.flag().kind())))
-            .toList();
+    Story story = Story.of(set);
     page.open("section", "aria-labelledby", "frames");
-    if (flags.isEmpty()) {
+    Bottoms bottoms = Bottoms.of(set.reps(), pictures);
+    if (story.told().isEmpty() && bottoms.worst().isEmpty()) {
       bottoms(set.reps());
-    } else {
-      page.leaf("h2", Words.say("report.pictures"), "id", "frames");
-      // One frame of each fault tells the story; the same fault again is one tap away.
-      List<Shown> again = new ArrayList<>(flags);
-      List<Shown> story = new ArrayList<>();
-      for (Shown shown : flags) {
-        if (story.stream().noneMatch(s -> s.flag().kind() == shown.flag().kind())) {
-          story.add(surest(shown.flag().kind(), flags));
-        }
-      }
-      again.removeAll(story);
-      page.open("div", "class", "figures");
-      story.forEach(shown -> flagged(shown, Cue.sentence(shown.flag())));
-      page.close();
-      if (!again.isEmpty()) {
-        page.open("details");
-        page.leaf("summary", Words.say("report.pictures.again", again.size()));
-        page.open("div", "class", "figures");
-        again.forEach(shown -> flagged(shown, ""));
-        page.close().close();
-      }
+      page.end();
+      return;
     }
+    page.leaf(
+        "h2",
+        Words.say(story.told().isEmpty() ? "report.pictures.pair" : "report.pictures"),
+        "id",
+        "frames");
+    page.open("div", "class", "figures story");
+    story.told().forEach(shown -> flagged(shown, Cue.sentence(shown.flag())));
+    page.close();
+    pair(set, bottoms, story);
+    again(story.again());
     page.end();
   }
 
-  /** The two things to work on come first, in their order; the rest as it happened. */
-  private static int place(List<FlagKind> first, FlagKind kind) {
-    int at = first.indexOf(kind);
-    return at < 0 ? first.size() : at;
+  /** The best rep and the one to mend, so that the athlete sees what to aim at. */
+  private void pair(SetResult set, Bottoms bottoms, Story story) {
+    if (bottoms.best().isEmpty() || bottoms.worst().isEmpty()) {
+      return;
+    }
+    if (!story.told().isEmpty()) {
+      page.leaf("h3", Words.say("report.pictures.pair"), "class", "pair");
+    }
+    page.open("div", "class", "figures pair");
+    atBottom(set, bottoms.best().get(), "report.picture.best");
+    atBottom(set, bottoms.worst().get(), "report.picture.mend");
+    page.close();
   }
 
-  private static Shown surest(FlagKind kind, List<Shown> flags) {
-    return flags.stream()
-        .filter(s -> s.flag().kind() == kind)
-        .max(Comparator.comparingDouble(s -> s.flag().confidence()))
-        .orElseThrow();
+  private void atBottom(SetResult set, RepPicture picture, String heading) {
+    RepResult rep = set.reps().get(picture.rep() - 1);
+    page.open("figure");
+    image(Optional.of(picture));
+    page.open("figcaption");
+    page.leaf("b", Words.say(heading, rep.rep()), "class", "what");
+    page.leaf("span", standing(rep), "class", "numbers");
+    page.close().end();
   }
 
-  private void flagged(Shown shown, String cue) {
+  /** The verdict, and the faults it has. */
+  private static String standing(RepResult rep) {
+    return Stream.concat(
+            VerdictWords.of(rep).stream(),
+            rep.flags().stream().map(f -> FlagWords.of(f.kind())).distinct())
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.joining(", "),
+                words -> words.isEmpty() ? Words.say("report.picture.no-fault") : words));
+  }
+
+  private void again(List<Story.Shown> again) {
+    if (again.isEmpty()) {
+      return;
+    }
+    page.open("details");
+    page.leaf("summary", Words.say("report.pictures.again", again.size()));
+    page.open("div", "class", "figures");
+    again.forEach(shown -> flagged(shown, ""));
+    page.close().close();
+  }
+
+  private void flagged(Story.Shown shown, String cue) {
     Flag flag = shown.flag();
     page.open("figure");
-    image(
+    Optional<RepPicture> at =
         pictures
             .flag(shown.rep(), flag.kind())
             .or(
                 () ->
                     pictures
                         .bottom(shown.rep())
-                        .filter(p -> flag.kind().picture().isSeenAtBottom())));
+                        .filter(p -> flag.kind().picture().isSeenAtBottom()));
+    Optional<RepPicture> before = pictures.moment(shown.rep(), flag.kind(), Moment.When.BEFORE);
+    Optional<RepPicture> after = pictures.moment(shown.rep(), flag.kind(), Moment.When.AFTER);
+    if (!cue.isEmpty() && before.isPresent() && after.isPresent()) {
+      page.open("div", "class", "moment");
+      image(before);
+      image(at);
+      image(after);
+      page.close();
+    } else {
+      image(at);
+    }
     page.open("figcaption");
     page.leaf(
         "b",
@@ -115,7 +148,7 @@ final class PictureSection {
     List<RepPicture> shown =
         reps.isEmpty()
             ? List.of()
-            : java.util.stream.Stream.of(reps.get(0), reps.get(reps.size() - 1))
+            : Stream.of(reps.get(0), reps.get(reps.size() - 1))
                 .map(RepResult::rep)
                 .distinct()
                 .flatMap(r -> pictures.bottom(r).stream())

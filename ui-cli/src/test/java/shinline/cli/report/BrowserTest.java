@@ -77,6 +77,16 @@ class BrowserTest {
     ClipReport.Measured report = ReportSets.set(HOSTILE, 10, FlagKind.values());
     Files.writeString(
         folder.resolve("made-up.html"), ReportSets.page(report, ReportSets.pictures(report)));
+    ClipReport.Measured eight =
+        ReportSets.faulty(
+            "eight.mp4",
+            8,
+            FlagKind.LEAN_GROWS,
+            FlagKind.HEEL_RISE,
+            FlagKind.SHALLOW,
+            FlagKind.LOWERING_RUSHED);
+    Files.writeString(
+        folder.resolve("eight-faulty.html"), ReportSets.page(eight, ReportSets.strips(eight)));
     browser = new Browser(folder.resolve("profile"));
   }
 
@@ -125,9 +135,15 @@ class BrowserTest {
 
   @ParameterizedTest
   @CsvSource({
-    "gym1-bench-clean, 380, light", "gym1-bench-clean, 1280, light",
-    "plain1-bench-shallow, 380, light", "plain1-bench-shallow, 1280, dark",
-    "made-up, 380, dark", "made-up, 1280, light"
+    "gym1-bench-clean, 380, light",
+    "gym1-bench-clean, 1280, light",
+    "plain1-bench-shallow, 380, light",
+    "plain1-bench-shallow, 1280, dark",
+    "made-up, 380, dark",
+    "made-up, 1280, light",
+    "eight-faulty, 360, light",
+    "eight-faulty, 768, light",
+    "eight-faulty, 1400, light"
   })
   void nothingIsWiderThanTheWindow(String name, int widthPx, String scheme) throws IOException {
     browser.scheme(scheme);
@@ -213,7 +229,7 @@ class BrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"gym1-bench-clean", "plain1-bench-shallow"})
+  @ValueSource(strings = {"gym1-bench-clean", "plain1-bench-shallow", "eight-faulty"})
   void aPagePrintsOnTwoSheets(String clip) throws IOException {
     browser.open(page(clip), LAPTOP_PX, 900);
     Map<String, Object> printed =

@@ -184,4 +184,13 @@ class ReportPageTest {
     String body = page.substring(page.indexOf("<body"));
     assertThat(body).doesNotContain("mark-hit").contains("mark-none").contains("mark-flag");
   }
+
+  @Test
+  void aFlaggedMomentIsShownWithWhatWasBeforeAndAfter() {
+    ClipReport.Measured report = ReportSets.faulty("x.mp4", 3, FlagKind.HEEL_RISE);
+    String page = ReportSets.page(report, ReportSets.strips(report));
+    // Once for the kind: the surest tells the story, the others are one tap away.
+    assertThat(page.split("class=\"moment\"", -1)).hasSize(2);
+    assertThat(page.split("alt=\"beside it\"", -1)).hasSize(3);
+  }
 }

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.picture.Moment;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.text.Units;
@@ -54,6 +56,70 @@ final class ReportSets {
             new SetSummary(reps, Optional.empty()),
             series(reps));
     return new ClipReport.Measured(model.clip(), set, List.of());
+  }
+
+  /** A set in which every rep has the faults, and misses its target. */
+  static ClipReport.Measured faulty(String fileName, int reps, FlagKind... faults) {
+    ClipReport.Measured report = set(fileName, 2 * reps, faults);
+    SetResult all = report.set();
+    List<RepResult> bad = all.reps().stream().filter(r -> !r.flags().isEmpty()).toList();
+    List<RepResult> numbered =
+        IntStream.range(0, bad.size())
+            .mapToObj(
+                i ->
+                    new RepResult(
+                        i + 1,
+                        bad.get(i).times(),
+                        bad.get(i).tempo(),
+                        bad.get(i).atBottom(),
+                        bad.get(i).drive(),
+                        false,
+                        Sets.judged(i + 1, false),
+                        bad.get(i).flags()))
+            .toList();
+    SetResult set =
+        new SetResult(
+            all.setUp(),
+            all.target(),
+            numbered,
+            all.trend(),
+            Optional.empty(),
+            new SetSummary(reps, Optional.empty()),
+            all.series());
+    return new ClipReport.Measured(report.clip(), set, List.of());
+  }
+
+  /** Pictures of every fault with what was before and after, and of every bottom. */
+  static RepPictures strips(ClipReport.Measured report) {
+    byte[] jpeg = jpeg();
+    List<RepPicture> all = new ArrayList<>();
+    List<Moment> moments = new ArrayList<>();
+    for (RepResult rep : report.set().reps()) {
+      all.add(new RepPicture(rep.rep(), Optional.empty(), jpeg, 480, 560, "a bottom"));
+      for (Flag flag : rep.flags()) {
+        Optional<FlagKind> kind = Optional.of(flag.kind());
+        all.add(new RepPicture(rep.rep(), kind, jpeg, 480, 600, "a fault"));
+        for (Moment.When when : Moment.When.values()) {
+          moments.add(
+              new Moment(
+                  rep.rep(),
+                  flag.kind(),
+                  when,
+                  new RepPicture(rep.rep(), kind, jpeg, 260, 330, "beside it")));
+        }
+      }
+    }
+    return new RepPictures() {
+      @Override
+      public List<RepPicture> all() {
+        return all;
+      }
+
+      @Override
+      public List<Moment> moments() {
+        return moments;
+      }
+    };
   }
 
   /** A picture for each fault and each bottom. */

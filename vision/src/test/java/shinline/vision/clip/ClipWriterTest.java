@@ -60,6 +60,30 @@ final class ClipWriterTest {
   }
 
   @Test
+  void notesAreInTheFile() throws IOException {
+    Path film = folder.resolve("noted.mp4");
+    WriterOpening opening =
+        ClipWriter.open(film, 64, 48, 30, new FilmNotes("Café set", "Not a diagnosis."));
+    try (ClipWriter writer =
+            opening.fold(
+                WriterOpening.Ready::writer,
+                refused -> {
+                  throw new AssertionError(refused.toString());
+                });
+        Mat picture = TestFilm.moving(64, 48, 0)) {
+      writer.write(picture, 0);
+    }
+    // Names of the atoms: QuickTime File Format, user data (title and comment).
+    String bytes = Files.readString(film, StandardCharsets.ISO_8859_1);
+    String title =
+        new String("Café set".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+    assertThat(bytes.indexOf("\u00a9nam")).isPositive().isLessThan(bytes.indexOf(title));
+    assertThat(bytes.indexOf("\u00a9cmt"))
+        .isPositive()
+        .isLessThan(bytes.indexOf("Not a diagnosis."));
+  }
+
+  @Test
   void sameFramesGiveTheSameFile() throws IOException {
     Path a = TestFilm.moving(folder.resolve("a.mp4"), TestFilm.evenTimes(10));
     Path b = TestFilm.moving(folder.resolve("b.mp4"), TestFilm.evenTimes(10));

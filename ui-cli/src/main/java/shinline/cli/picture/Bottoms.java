@@ -1,10 +1,8 @@
-package shinline.cli.finding;
+package shinline.cli.picture;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import shinline.cli.picture.RepPicture;
-import shinline.cli.picture.RepPictures;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.RepResult;
 
@@ -13,9 +11,10 @@ import shinline.metrics.result.RepResult;
  *
  * @param worst empty when no bottom is worse than the best
  */
-record Bottoms(Optional<RepPicture> best, Optional<RepPicture> worst) {
+public record Bottoms(Optional<RepPicture> best, Optional<RepPicture> worst) {
 
-  static Bottoms of(List<RepResult> reps, RepPictures pictures) {
+  /** Of reps, by the trouble that verdict and flags make. */
+  public static Bottoms of(List<RepResult> reps, RepPictures pictures) {
     List<RepResult> shown =
         reps.stream().filter(r -> pictures.bottom(r.rep()).isPresent()).toList();
     Optional<RepResult> best = shown.stream().min(Comparator.comparingDouble(Bottoms::trouble));
