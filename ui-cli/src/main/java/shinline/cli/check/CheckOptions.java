@@ -41,4 +41,9 @@ public record CheckOptions(
       Optional<DiscWanted> disc) {
     this(request, model, captureFps, part, disc, ClipLimits.USUAL, BAR_DISC_M);
   }
+
+  /** The same with other limits. */
+  public CheckOptions within(ClipLimits other) {
+    return new CheckOptions(request, model, captureFps, part, disc, other, barDiscM);
+  }
 }

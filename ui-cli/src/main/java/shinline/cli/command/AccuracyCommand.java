@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shinline.cli.accuracy.AccuracyRun;
@@ -43,10 +44,12 @@ public final class AccuracyCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE")
   private @Nullable Path out;
 
+  @Mixin private LimitOptions limits;
+
   private final CommandContext surroundings;
   private final ClipChecker checker;
 
-  @SuppressWarnings("NullAway.Init") // picocli sets the folder and options with defaults
+  @SuppressWarnings("NullAway.Init") // picocli sets the folder, mixin and options with defaults
   public AccuracyCommand(CommandContext surroundings, ClipChecker checker) {
     this.surroundings = surroundings;
     this.checker = checker;
@@ -64,7 +67,7 @@ public final class AccuracyCommand implements Callable<Integer> {
     AccuracyRun run =
         new AccuracyRun(
             surroundings,
-            checker,
+            checker.within(limits.limits()),
             model,
             heightFromTruth ? AccuracyRun.Height.FROM_TRUTH : AccuracyRun.Height.UNKNOWN);
     List<String> lines = run.report(folder, line(), page);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shinline.cli.accuracy.CalibrationRun;
@@ -45,10 +46,12 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--when", paramLabel = "DATE")
   private @Nullable LocalDate when;
 
+  @Mixin private LimitOptions limits;
+
   private final CommandContext context;
   private final ClipChecker checker;
 
-  @SuppressWarnings("NullAway.Init") // picocli sets the folder and options
+  @SuppressWarnings("NullAway.Init") // picocli sets the folder, mixin and options
   public CalibrateCommand(CommandContext context, ClipChecker checker) {
     this.context = context;
     this.checker = checker;
@@ -67,7 +70,7 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   private int fit(WholeFile file) {
     file.checkWritable();
-    CalibrationRun run = new CalibrationRun(context, checker, model);
+    CalibrationRun run = new CalibrationRun(context, checker.within(limits.limits()), model);
     List<String> lines = run.report(folder, file, Optional.ofNullable(when));
     lines.forEach(context.out()::println);
     context.out().println(Words.say("calibrate.written", out));

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -51,7 +52,6 @@ import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.Side;
 import shinline.metrics.track.ToldLegs;
-import shinline.vision.clip.ClipLimits;
 import shinline.vision.clip.ClipPart;
 import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
@@ -73,11 +73,6 @@ public final class CheckCommand implements Callable<Integer> {
   private static final double STEEPEST_PITCH_DEG = 35;
   private static final double SLOWEST_CAPTURE_FPS = 10;
   private static final double FASTEST_CAPTURE_FPS = 2000;
-
-  private static final double LEAST_LIMIT = 0.1;
-  private static final double MOST_MINUTES = 24 * 60;
-  private static final double MOST_GAP_S = 600;
-  private static final double MOST_MEGAPIXELS = 268;
 
   @Spec private CommandSpec spec;
 
@@ -124,14 +119,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--to", paramLabel = "TIME", converter = ClipTimeConverter.class)
   private @Nullable Double to;
 
-  @Option(names = "--limit-length", paramLabel = "MINUTES", defaultValue = "60")
-  private double limitMinutes;
-
-  @Option(names = "--limit-gap", paramLabel = "SECONDS", defaultValue = "30")
-  private double limitGapS;
-
-  @Option(names = "--limit-pixels", paramLabel = "MILLIONS", defaultValue = "67")
-  private double limitMegapixels;
+  @Mixin private LimitOptions limits;
 
   @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
@@ -419,23 +407,8 @@ public final class CheckCommand implements Callable<Integer> {
         captureFps(),
         part(),
         Optional.ofNullable(disc).map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))),
-        limits(),
+        limits.limits(),
         barDisc == null ? CheckOptions.BAR_DISC_M : barDisc.metres());
-  }
-
-  private ClipLimits limits() {
-    limit("--limit-length", limitMinutes, MOST_MINUTES);
-    limit("--limit-gap", limitGapS, MOST_GAP_S);
-    limit("--limit-pixels", limitMegapixels, MOST_MEGAPIXELS);
-    return new ClipLimits(60 * limitMinutes, limitGapS, Math.round(1e6 * limitMegapixels));
-  }
-
-  private void limit(String option, double given, double most) {
-    if (!(given >= LEAST_LIMIT && given <= most)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          Words.say("check.limit-range", option, Double.toString(given), LEAST_LIMIT, most));
-    }
   }
 
   private ClipPart part() {

@@ -65,6 +65,7 @@ public final class SessionCommand implements Callable<Integer> {
 
   @Mixin private RecordPlace place;
   @Mixin private LadderOption ladder;
+  @Mixin private LimitOptions limits;
 
   private final CommandContext context;
   private final ClipChecker checker;
@@ -94,7 +95,7 @@ public final class SessionCommand implements Callable<Integer> {
             clips,
             Optional.ofNullable(sheet),
             new Session.Setting(
-                checker,
+                checker.within(limits.limits()),
                 new Version().getVersion()[0],
                 store,
                 steps,
