@@ -8,11 +8,9 @@ import java.util.OptionalDouble;
 import shinline.metrics.bar.BarDrive;
 import shinline.metrics.bar.BarLean;
 import shinline.metrics.bar.BarPath;
-import shinline.metrics.bar.BarTrack;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.result.BarReading;
@@ -20,7 +18,6 @@ import shinline.metrics.result.Gap;
 import shinline.metrics.result.Reading;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.RobustStatistics;
-import shinline.metrics.track.Side;
 
 /** The bar on the back in each rep, with its ±; nothing where there is none. */
 final class BarMeasuring {
@@ -32,17 +29,9 @@ final class BarMeasuring {
   private BarMeasuring() {}
 
   static BarMeasuring of(
-      Optional<BarTrack> track,
-      Body body,
-      Scale scale,
-      Side facing,
-      ViewGeometry view,
-      CameraSway sway,
-      List<Rep> reps) {
+      Optional<BarPath> bar, Body body, Scale scale, CameraSway sway, List<Rep> reps) {
     BarMeasuring measuring = new BarMeasuring();
-    track
-        .flatMap(bar -> BarPath.of(bar, body.kinematics().grid(), facing, view))
-        .ifPresent(path -> measuring.read(path, body, scale, sway, reps));
+    bar.ifPresent(path -> measuring.read(path, body, scale, sway, reps));
     return measuring;
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.bar.BarPath;
+import shinline.metrics.bar.SteadiedHip;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
@@ -58,6 +60,13 @@ record Body(
             shoulders == ShoulderSight.HIDDEN ? possible.withoutTrunk() : possible,
             lookDown(view.lookDown(toe.get()), calibration),
             calibration));
+  }
+
+  /** The same body with mid-hip's height steadied by the bar that lies on its back. */
+  Body steadied(BarPath bar) {
+    Series height = SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx());
+    return new Body(
+        track, scale, toe, heel, kinematics.withHipHeight(height), lookDown, calibration);
   }
 
   private static double lookDown(double tangent, Calibration calibration) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import shinline.metrics.analysis.SetRefusal.PlainSetRefusal;
+import shinline.metrics.bar.BarPath;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
@@ -145,7 +146,12 @@ public final class SetAnalysis {
     if (maybe.isEmpty()) {
       return new Nothing(PlainSetRefusal.NEVER_WHOLE);
     }
-    Body body = maybe.get();
+    Optional<BarPath> bar =
+        seen.bar()
+            .flatMap(
+                track ->
+                    BarPath.of(track, maybe.get().kinematics().grid(), legs.facing().side(), view));
+    Body body = bar.map(path -> maybe.get().steadied(path)).orElseGet(maybe::get);
     Movements movements = Movements.of(body);
     if (movements.reps().isEmpty()) {
       return new Nothing(
@@ -155,6 +161,6 @@ public final class SetAnalysis {
     Scale scale = Scale.of(request.scale(), seen.disc(), body);
     CameraSway sway = CameraSway.of(seen.hold(), body);
     return new Set(
-        new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, movements));
+        new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, bar, movements));
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import shinline.metrics.back.BackLine;
 import shinline.metrics.back.BackReading;
 import shinline.metrics.back.TrunkOutline;
+import shinline.metrics.bar.BarPath;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.fault.Fault;
@@ -55,6 +56,7 @@ final class SetMeasuring {
 
   private final SetRequest request;
   private final ClipObservations seen;
+  private final Optional<BarPath> bar;
   private final Movements movements;
   private final List<Rep> reps;
 
@@ -67,6 +69,7 @@ final class SetMeasuring {
       CameraSway sway,
       SetRequest request,
       ClipObservations seen,
+      Optional<BarPath> bar,
       Movements movements) {
     this.legs = legs;
     this.body = body;
@@ -78,12 +81,13 @@ final class SetMeasuring {
     yawDeg = view.yaw().degrees();
     this.request = request;
     this.seen = seen;
+    this.bar = bar;
     this.movements = movements;
     reps = movements.reps();
   }
 
   private BarMeasuring bar() {
-    return BarMeasuring.of(seen.bar(), body, scale, legs.facing().side(), view, sway, reps);
+    return BarMeasuring.of(bar, body, scale, sway, reps);
   }
 
   SetResult result() {

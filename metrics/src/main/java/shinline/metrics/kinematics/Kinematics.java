@@ -90,6 +90,22 @@ public record Kinematics(
         shoulderY);
   }
 
+  /** The same with another height of mid-hip. */
+  public Kinematics withHipHeight(Series height) {
+    return new Kinematics(
+        grid,
+        shinDeg,
+        trunkLeanDeg,
+        thighDeg,
+        kneeFlexionDeg,
+        hipFlexionDeg,
+        kneePastToe,
+        hipX,
+        height,
+        shoulderX,
+        shoulderY);
+  }
+
   /** The same without what needs the shoulders. */
   public Kinematics withoutTrunk() {
     return new Kinematics(
