@@ -9,9 +9,11 @@ import shinline.cli.outcome.ClipReport;
 import shinline.metrics.analysis.SetRefusal;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.geometry.Angle;
+import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.Aspect;
+import shinline.metrics.result.BarReading;
 import shinline.metrics.result.DriveReading;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
@@ -62,6 +64,56 @@ public final class Sets {
           Target.Margin.standard());
 
   private Sets() {}
+
+  /**
+   * The same with a bar on the back.
+   *
+   * @param meanMps mean speed of the bar in each rep; NaN where it was not seen
+   */
+  public static ClipReport.Measured withBar(ClipReport.Measured report, double... meanMps) {
+    SetResult set = report.set();
+    double fastest = java.util.Arrays.stream(meanMps).filter(v -> v == v).max().orElse(1);
+    List<RepResult> reps =
+        set.reps().stream()
+            .map(r -> withBar(r, bar(meanMps[(r.rep() - 1) % meanMps.length], fastest)))
+            .toList();
+    return new ClipReport.Measured(
+        report.clip(),
+        new SetResult(
+            set.setUp(),
+            set.target(),
+            reps,
+            set.trend(),
+            set.fading(),
+            set.summary(),
+            set.series()),
+        report.warnings());
+  }
+
+  private static RepResult withBar(RepResult rep, BarReading bar) {
+    return new RepResult(
+        rep.rep(),
+        rep.times(),
+        rep.tempo(),
+        rep.atBottom(),
+        rep.drive().withBar(bar),
+        rep.shortRange(),
+        rep.judgement(),
+        rep.flags());
+  }
+
+  private static BarReading bar(double meanMps, double fastestMps) {
+    Reading none = Reading.missing(Gap.BAR_NOT_SEEN);
+    return Double.isNaN(meanMps)
+        ? new BarReading(none, none, none, none, none, List.of())
+        : new BarReading(
+            Reading.of(meanMps, 0.02),
+            Reading.of(1.8 * meanMps, 0.05),
+            Reading.of(3.2, 1.1),
+            Reading.of(4, 3),
+            Reading.of(100 * (1 - meanMps / fastestMps), 2),
+            List.of(new Point(0, 0), new Point(2.4, 20), new Point(-0.8, 41)));
+  }
 
   /** The measured set as if that had been asked for. */
   public static ClipReport.Measured asking(Target target) {

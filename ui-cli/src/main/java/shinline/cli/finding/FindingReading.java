@@ -16,6 +16,7 @@ import shinline.cli.text.RefusalWords;
 import shinline.cli.text.SetUpWords;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
+import shinline.metrics.result.BarReading;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
@@ -29,6 +30,7 @@ import shinline.metrics.training.SetCounts;
 /** What is kept of a clip's report (docs/record.md, column "from a measured clip"). */
 final class FindingReading {
   private static final String DRIVE_SPEED = "driveSpeedMps";
+  private static final String BAR_SPEED = "barSpeedMps";
 
   private FindingReading() {}
 
@@ -123,10 +125,12 @@ final class FindingReading {
     List<Reading> lowering = reps.stream().map(r -> r.tempo().lowering()).toList();
     List<Reading> hold = reps.stream().map(r -> r.tempo().hold()).toList();
     List<Reading> drive = reps.stream().map(r -> r.drive().meanSpeed()).toList();
+    List<Reading> bar = reps.stream().flatMap(r -> barSpeed(r).stream()).toList();
     Map<String, Double> plusMinus = new LinkedHashMap<>();
     plusMinus(lowering).ifPresent(v -> plusMinus.put("loweringS", v));
     plusMinus(hold).ifPresent(v -> plusMinus.put("holdS", v));
     plusMinus(drive).ifPresent(v -> plusMinus.put(DRIVE_SPEED, v));
+    plusMinus(bar).ifPresent(v -> plusMinus.put(BAR_SPEED, v));
     Map<Integer, Map<String, Double>> ofReps = new LinkedHashMap<>();
     reps.forEach(r -> ofReps.put(r.rep(), values(r)));
     return new MeasuredSet(
@@ -136,7 +140,7 @@ final class FindingReading {
             mean(lowering),
             mean(hold),
             mean(drive),
-            Optional.empty())
+            mean(bar))
         .with(plusMinus, ofReps);
   }
 
@@ -146,7 +150,15 @@ final class FindingReading {
       rep.at(measure).measured().ifPresent(m -> values.put(measure.jsonName(), rounded(m.value())));
     }
     rep.drive().meanSpeed().measured().ifPresent(m -> values.put(DRIVE_SPEED, rounded(m.value())));
+    barSpeed(rep)
+        .flatMap(Reading::measured)
+        .ifPresent(m -> values.put(BAR_SPEED, rounded(m.value())));
     return values;
+  }
+
+  /** Empty without a bar. */
+  private static Optional<Reading> barSpeed(RepResult rep) {
+    return rep.drive().bar().map(BarReading::meanSpeed);
   }
 
   private static Optional<Double> plusMinus(List<Reading> readings) {

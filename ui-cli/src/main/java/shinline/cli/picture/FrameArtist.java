@@ -56,7 +56,11 @@ final class FrameArtist {
   }
 
   private void body(Ink ink, PoseAt pose, Color leg, Color trunk) {
-    bone(ink, pose.midHip(), pose.midShoulder(), trunk);
+    // Shoulders behind the disc of a bar are a guess, and a line to a guess would look like a
+    // reading.
+    if (pose.number(Column.TRUNK_LEAN).isPresent()) {
+      bone(ink, pose.midHip(), pose.midShoulder(), trunk);
+    }
     chain(ink, pose, leg, BodyPoint.FRONT_HIP, BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE);
     chain(ink, pose, leg, BodyPoint.FRONT_HEEL, BodyPoint.FRONT_TOE);
   }

@@ -61,9 +61,19 @@ public final class Figure {
           switch (unit) {
             case DEGREES -> Words.say("report.unit.degrees");
             case SECONDS -> "s";
-            default -> symbol(unit).strip();
+            default -> Words.of(unit, "symbol");
           });
     }
+  }
+
+  /**
+   * A column's heading again, in a cell: a narrow screen shows each row as a card. A screen reader
+   * has it from the table.
+   */
+  static void label(Markup page, String name, MeasureUnit unit) {
+    page.open("span", "class", "label", "aria-hidden", "true").text(name + " ").open("small");
+    unit(page, unit);
+    page.close().close();
   }
 
   public static String symbol(MeasureUnit unit) {

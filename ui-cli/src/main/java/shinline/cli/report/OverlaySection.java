@@ -66,18 +66,7 @@ final class OverlaySection {
         "aria-label",
         Words.say("report.overlay.spoken", curve.name()));
     frame.grid(curve.unit());
-    page.empty(
-        "line",
-        "class",
-        "grid zero",
-        "x1",
-        time.across(0),
-        "x2",
-        time.across(0),
-        "y1",
-        "0",
-        "y2",
-        "100%");
+    frame.upright(0);
     for (int i = 1; i < reps.size() - 1; i++) {
       frame.curve("between", points(curve, reps.get(i)));
     }

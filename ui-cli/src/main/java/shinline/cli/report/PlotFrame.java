@@ -74,6 +74,12 @@ public final class PlotFrame {
     page.close();
   }
 
+  /** A line from bottom to top. */
+  public void upright(double atX) {
+    String at = x.across(atX);
+    page.empty("line", "class", "grid zero", "x1", at, "x2", at, "y1", "0", "y2", "100%");
+  }
+
   /** A filled part of the plot; infinite ends reach its edge. */
   public void area(String style, double fromX, double toX, double fromY, double toY) {
     double left = Math.max(fromX, x.min());

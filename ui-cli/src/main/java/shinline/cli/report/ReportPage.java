@@ -34,6 +34,7 @@ public final class ReportPage {
     VerdictSection.write(page, report);
     new PictureSection(page, pictures).write(report.set());
     new TableSection(page, report.set()).write(report.set());
+    new BarSection(page, report.set()).write();
     new PlotSection(page, report.set()).write();
     new OverlaySection(page, report.set()).write();
     TrustSection.write(page, report);

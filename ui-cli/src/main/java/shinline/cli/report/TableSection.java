@@ -98,7 +98,7 @@ final class TableSection {
             .collect(Collectors.joining(", "));
     boolean nothing = faults.isEmpty() && JudgementWords.reasons(rep).isEmpty();
     page.open("td", "role", "cell", "class", nothing ? "words none" : "words");
-    label(Words.say("table.look-at"));
+    page.leaf("span", Words.say("table.look-at"), "class", "label", "aria-hidden", "true");
     if (!faults.isEmpty()) {
       page.leaf("b", faults);
     }
@@ -118,7 +118,7 @@ final class TableSection {
     Reading reading = column.reading().apply(rep);
     String style = showFlag ? "mark-flag" : asked.map(Mark::styleClass).orElse("plain");
     page.open("td", "role", "cell", "class", style);
-    label(column.name());
+    Figure.label(page, column.name(), column.unit());
     reading.fold(
         measured -> {
           Figure.reading(page, measured, column.unit());
@@ -136,11 +136,6 @@ final class TableSection {
           });
     }
     page.close();
-  }
-
-  /** The heading again, for cards; a screen reader has it from the table. */
-  private void label(String name) {
-    page.leaf("span", name, "class", "label", "aria-hidden", "true");
   }
 
   private static Map<Aspect, Mark> marks(RepResult rep) {

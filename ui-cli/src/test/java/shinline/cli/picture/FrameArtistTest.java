@@ -150,6 +150,19 @@ class FrameArtistTest {
     assertThat(at(image, 300, 205, 1)).isEqualTo(Color.GRAY);
   }
 
+  @Test
+  void aTrunkThatWasNotMeasuredIsNotDrawn() {
+    SetScene hidden = new SetScene(StandingSet.hiddenShoulders());
+    BufferedImage image = blank(1);
+    Graphics2D g = image.createGraphics();
+    Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
+    new FrameArtist(hidden, Units.METRIC, new AffineTransform()).lines(ink, INSTANT_S);
+    g.dispose();
+    assertThat(at(image, 300, 205, 1)).isEqualTo(Color.GRAY);
+    assertThat(count(image, Ink.TRUNK)).isZero();
+    assertThat(at(image, 335, 275, 1)).isEqualTo(Ink.LEG);
+  }
+
   private BufferedImage draw(int scale) {
     BufferedImage image = blank(scale);
     Graphics2D g = image.createGraphics();

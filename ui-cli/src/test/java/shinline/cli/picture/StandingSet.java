@@ -69,6 +69,18 @@ final class StandingSet {
 
   /** With only some of the points seen. */
   static ClipReport.Measured measured(BodyPoint... seen) {
+    return measured(
+        Map.of(Column.SHIN, all(18), Column.KNEE_PAST_TOE, all(-4), Column.TRUNK_LEAN, all(10)),
+        seen);
+  }
+
+  /** With shoulders that the pose model placed and nobody believed. */
+  static ClipReport.Measured hiddenShoulders() {
+    return measured(
+        Map.of(Column.SHIN, all(18), Column.KNEE_PAST_TOE, all(-4)), BodyPoint.values());
+  }
+
+  private static ClipReport.Measured measured(Map<Column, double[]> numbers, BodyPoint... seen) {
     int[] frames = new int[LOOKS];
     double[] times = new double[LOOKS];
     for (int i = 0; i < LOOKS; i++) {
@@ -80,9 +92,7 @@ final class StandingSet {
       double[] at = PLACES.get(point);
       points.put(point, new double[][] {all(at[0]), all(HEIGHT - 1 - at[1]), all(0.95)});
     }
-    SeriesTable series =
-        new SeriesTable(
-            frames, times, Map.of(Column.SHIN, all(18), Column.KNEE_PAST_TOE, all(-4)), points);
+    SeriesTable series = new SeriesTable(frames, times, numbers, points);
     Map<Measure, Reading> atBottom = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
       atBottom.put(measure, Reading.of(12, 1));

@@ -23,6 +23,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 import shinline.cli.Main;
+import shinline.cli.Sets;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
@@ -87,6 +88,9 @@ class BrowserTest {
             FlagKind.LOWERING_RUSHED);
     Files.writeString(
         folder.resolve("eight-faulty.html"), ReportSets.page(eight, ReportSets.strips(eight)));
+    ClipReport.Measured bar = Sets.withBar(eight, 0.52, 0.5, 0.47, 0.41);
+    Files.writeString(
+        folder.resolve("eight-bar.html"), ReportSets.page(bar, ReportSets.strips(bar)));
     browser = new Browser(folder.resolve("profile"));
   }
 
@@ -143,7 +147,9 @@ class BrowserTest {
     "made-up, 1280, light",
     "eight-faulty, 360, light",
     "eight-faulty, 768, light",
-    "eight-faulty, 1400, light"
+    "eight-faulty, 1400, light",
+    "eight-bar, 360, dark",
+    "eight-bar, 1280, light"
   })
   void nothingIsWiderThanTheWindow(String name, int widthPx, String scheme) throws IOException {
     browser.scheme(scheme);
@@ -229,7 +235,7 @@ class BrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"gym1-bench-clean", "plain1-bench-shallow", "eight-faulty"})
+  @ValueSource(strings = {"gym1-bench-clean", "plain1-bench-shallow", "eight-faulty", "eight-bar"})
   void aPagePrintsOnTwoSheets(String clip) throws IOException {
     browser.open(page(clip), LAPTOP_PX, 900);
     Map<String, Object> printed =

@@ -79,6 +79,28 @@ class ReportPageTest {
   }
 
   @Test
+  void aBarIsToldInEachRepWithUnitsAndWhatItLostToTheFastest() {
+    ClipReport.Measured bar = Sets.withBar(heel, 0.5, 0.4, Double.NaN, 0.45);
+    String page = ReportSets.page(bar, RepPictures.none());
+    assertThat(all(page, "<h2[^>]*>([^<]*)<")).contains("The bar");
+    String section = only(page, "(?s)<section class=\"bar\"(.*?)</section>");
+    assertThat(section)
+        .contains("Mean speed <small>m/s<", "Peak speed <small>m/s<", "Slower <small>%<")
+        .contains("<b>0.40</b><small> ±0.02</small>", "<b>0.72</b>", "<b>3.2</b>")
+        // .50 to .40 is 20 per cent: Jukic 2023, doi 10.1186/s40798-023-00626-z.
+        .contains("<b>20</b><small> ±2</small>", "<b>10</b>")
+        .contains("The disc of the bar was not seen through the drive (rep 3).");
+    assertThat(all(section, "(<polyline)")).as("the ways of three drives").hasSize(3);
+  }
+
+  @Test
+  void aBarThatWasNeverFollowedHasNoSection() {
+    assertThat(ReportSets.page(heel, RepPictures.none())).doesNotContain("The bar<");
+    assertThat(ReportSets.page(Sets.withBar(heel, Double.NaN), RepPictures.none()))
+        .doesNotContain("class=\"bar\"");
+  }
+
+  @Test
   void everyLengthIsThereInBothUnits() {
     String page = ReportSets.page(heel, RepPictures.none());
     assertThat(page).contains("5.0\u00a0cm</span>").contains("2.0\u00a0in</span>");

@@ -73,6 +73,8 @@ class SessionTest {
             throw new IllegalStateException("a fault of the program");
           } else if (name.startsWith("kill")) {
             throw new Killed();
+          } else if (name.startsWith("bar")) {
+            return ofFile(clip, Sets.withBar(Sets.measured(name), 0.5, 0.4));
           }
           return ofFile(clip, Sets.measured(name));
         }
@@ -164,6 +166,41 @@ class SessionTest {
     assertThat(lines()).as("nothing twice").hasSize(2);
     assertThat(measured).containsExactly("a.mp4");
     assertThat(out.toString()).contains("already recorded");
+  }
+
+  @Test
+  void theSpeedOfABarGoesIntoTheRecordAndOverTheWeeks() throws IOException {
+    clip("bar-1.mp4", "one");
+    clip("bar-2.mp4", "two");
+    clip("plain.mp4", "three");
+    Files.writeString(
+        sheet,
+        "clip,athlete,leg,date\nbar-1.mp4,Tavi Okoro,left,2026-03-02\n"
+            + "bar-2.mp4,Tavi Okoro,left,2026-03-09\nplain.mp4,Mira Solberg,left,2026-03-09\n");
+    assertThat(runSheet()).as(err.toString()).isZero();
+    assertThat(lines().get(0))
+        // Mean of 0.5 and 0.4, and each rep's own.
+        .contains("\"barSpeedMps\":0.45", "\"barSpeedMps\":0.5", "\"barSpeedMps\":0.4")
+        .contains("\"plusMinus\":{\"barSpeedMps\":0.02");
+    assertThat(lines().get(2)).doesNotContain("barSpeed");
+    assertThat(Schemas.complaints("record.schema.json", lines().get(0))).isEmpty();
+    Path weeks = home.resolve("weeks.html");
+    assertThat(command("progress", "Tavi Okoro", "--out", weeks.toString())).isZero();
+    assertThat(Files.readString(weeks)).contains("Bar speed").contains("0.45\u00a0m/s");
+    assertThat(out.toString()).contains("Bar speed");
+  }
+
+  private int command(String... line) {
+    List<String> args = new ArrayList<>(List.of(line));
+    args.addAll(List.of("--record", record.toString()));
+    CommandContext context =
+        new CommandContext(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            Typography.RICH,
+            Paint.NONE,
+            CommandContext.Watched.PIPE);
+    return new Main(context, checker).run(args.toArray(String[]::new));
   }
 
   @Test
