@@ -30,6 +30,7 @@ import shinline.cli.file.OutputFiles;
 import shinline.cli.file.OutputPlan;
 import shinline.cli.file.WholeFile;
 import shinline.cli.format.RepCsv;
+import shinline.cli.format.ResultDocument;
 import shinline.cli.format.ResultJson;
 import shinline.cli.format.SeriesCsv;
 import shinline.cli.outcome.ClipReport;
@@ -289,7 +290,7 @@ public final class CheckCommand implements Callable<Integer> {
       if (there && !file.isDevice()) {
         new PictureFiles(file.path(), files).withdraw();
       }
-      leftOver(file, ResultJson.SCHEMA, there).ifPresent(left::add);
+      leftOver(file, ResultDocument.SCHEMA, there).ifPresent(left::add);
     }
     for (WholeFile file : plan.series(clip)) {
       leftOver(file, SeriesCsv.headings(), there).ifPresent(left::add);

@@ -1,23 +1,27 @@
 package shinline.cli.comparison;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import shinline.cli.format.ResultRep;
 import shinline.cli.words.Words;
+import shinline.metrics.result.Reading;
 
 /** What can be compared: where it stands in a result, the word for it, and its unit. */
 enum Compared {
-  SHIN("shin", "atBottom", "shinDeg", Dimension.ANGLE),
-  KNEE_PAST_TOE("knee-past-toe", "atBottom", "kneePastToeCm", Dimension.LENGTH),
-  TRUNK("trunk", "atBottom", "trunkLeanDeg", Dimension.ANGLE),
-  THIGH("thigh", "atBottom", "thighDeg", Dimension.ANGLE),
-  KNEE("knee", "atBottom", "kneeFlexionDeg", Dimension.ANGLE),
-  HIP("hip", "atBottom", "hipFlexionDeg", Dimension.ANGLE),
-  REAR_KNEE("rear-knee", "atBottom", "rearKneeHeightCm", Dimension.LENGTH),
-  HIP_TRAVEL("hip-travel", "atBottom", "hipTravelCm", Dimension.LENGTH),
-  LOWERING("lowering", "tempo", "loweringS", Dimension.TIME),
-  HOLD("hold", "tempo", "holdS", Dimension.TIME),
-  DRIVE("drive", "tempo", "driveS", Dimension.TIME),
-  DRIVE_SPEED("drive-speed", "drive", "meanSpeedMps", Dimension.SPEED);
+  SHIN("shin", ResultRep::atBottom, "shinDeg", Dimension.ANGLE),
+  KNEE_PAST_TOE("knee-past-toe", ResultRep::atBottom, "kneePastToeCm", Dimension.LENGTH),
+  TRUNK("trunk", ResultRep::atBottom, "trunkLeanDeg", Dimension.ANGLE),
+  THIGH("thigh", ResultRep::atBottom, "thighDeg", Dimension.ANGLE),
+  KNEE("knee", ResultRep::atBottom, "kneeFlexionDeg", Dimension.ANGLE),
+  HIP("hip", ResultRep::atBottom, "hipFlexionDeg", Dimension.ANGLE),
+  REAR_KNEE("rear-knee", ResultRep::atBottom, "rearKneeHeightCm", Dimension.LENGTH),
+  HIP_TRAVEL("hip-travel", ResultRep::atBottom, "hipTravelCm", Dimension.LENGTH),
+  LOWERING("lowering", ResultRep::tempo, "loweringS", Dimension.TIME),
+  HOLD("hold", ResultRep::tempo, "holdS", Dimension.TIME),
+  DRIVE("drive", ResultRep::tempo, "driveS", Dimension.TIME),
+  DRIVE_SPEED("drive-speed", ResultRep::drive, "meanSpeedMps", Dimension.SPEED);
 
   /** What a value is, and the units it may be given in, the result's own first. */
   enum Dimension {
@@ -53,12 +57,15 @@ enum Compared {
     }
   }
 
+  /** An object of a rep, with the readings it holds. */
+  interface Part extends Function<ResultRep, Map<String, Optional<Reading.Measured>>> {}
+
   private final String word;
-  private final String part;
+  private final Part part;
   private final String key;
   private final Dimension dimension;
 
-  Compared(String word, String part, String key, Dimension dimension) {
+  Compared(String word, Part part, String key, Dimension dimension) {
     this.word = word;
     this.part = part;
     this.key = key;
@@ -74,7 +81,7 @@ enum Compared {
   }
 
   /** The object of a rep that holds it. */
-  String part() {
+  Part part() {
     return part;
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.words.Words;
+import shinline.metrics.result.Reading;
 
 /**
  * Says what repeats. Two clips of one set show one athlete, so the body's own bias is in both and
@@ -45,8 +46,8 @@ public final class ResultComparison {
     double differences = 0;
     double widest = 0;
     for (int rep = 1; rep <= reps; rep++) {
-      Optional<ResultFile.Value> one = a.value(what, rep);
-      Optional<ResultFile.Value> other = b.value(what, rep);
+      Optional<Reading.Measured> one = a.value(what, rep);
+      Optional<Reading.Measured> other = b.value(what, rep);
       if (one.isPresent() && other.isPresent()) {
         double difference = other.get().value() - one.get().value();
         double width = Math.hypot(one.get().plusMinusWithin(), other.get().plusMinusWithin());
@@ -108,7 +109,7 @@ public final class ResultComparison {
             .orElseThrow(
                 () -> CoachException.usage(Words.say("compare.no-value", measured.what())));
     String name = Words.of(what, "name");
-    Optional<ResultFile.Value> seen = file.value(what, rep);
+    Optional<Reading.Measured> seen = file.value(what, rep);
     if (seen.isEmpty()) {
       return Words.say("compare.measured.missing", name, what.words(value));
     }

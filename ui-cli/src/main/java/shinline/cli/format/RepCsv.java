@@ -7,14 +7,12 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.JudgementWords;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 
@@ -26,6 +24,11 @@ import shinline.metrics.result.RepResult;
  */
 public final class RepCsv {
   private static final int PLACES = 3;
+
+  private static final List<ReadingKey<RepResult>> READINGS =
+      Stream.of(ReadingKey.TEMPO, ReadingKey.AT_BOTTOM, ReadingKey.DRIVE)
+          .flatMap(List::stream)
+          .toList();
 
   private RepCsv() {}
 
@@ -58,20 +61,13 @@ public final class RepCsv {
   static List<String> names() {
     List<String> names =
         new ArrayList<>(List.of("clip", "rep", "verdict", "startS", "bottomS", "endS"));
-    readings(names, Stream.of("loweringS", "holdS", "driveS", "topS"));
-    readings(names, Stream.of(Measure.values()).map(Measure::jsonName));
-    readings(names, Stream.of("meanSpeedMps", "peakSpeedMps"));
+    for (ReadingKey<RepResult> key : READINGS) {
+      names.add(key.name());
+      names.add(key.name() + "PlusMinus");
+    }
     names.add("flags");
     names.add("reasons");
     return names;
-  }
-
-  private static void readings(List<String> names, Stream<String> of) {
-    of.forEach(
-        name -> {
-          names.add(name);
-          names.add(name + "PlusMinus");
-        });
   }
 
   private static List<String> row(String clip, RepResult rep) {
@@ -82,15 +78,11 @@ public final class RepCsv {
     cells.add(Decimals.fixed(rep.startS(), PLACES));
     cells.add(Decimals.fixed(rep.bottomS(), PLACES));
     cells.add(Decimals.fixed(rep.endS(), PLACES));
-    reading(cells, rep.tempo().lowering());
-    reading(cells, rep.tempo().hold());
-    reading(cells, rep.tempo().drive());
-    reading(cells, rep.tempo().top());
-    for (Map.Entry<Measure, Reading> each : rep.atBottom().entrySet()) {
-      reading(cells, each.getValue());
+    for (ReadingKey<RepResult> key : READINGS) {
+      Reading reading = key.of().apply(rep);
+      cells.add(reading.fold(m -> Decimals.fixed(m.value(), PLACES), gap -> ""));
+      cells.add(reading.fold(m -> Decimals.fixed(m.plusMinus(), PLACES), gap -> ""));
     }
-    reading(cells, rep.drive().meanSpeed());
-    reading(cells, rep.drive().peakSpeed());
     cells.add(
         rep.flags().stream()
             .map(Flag::kind)
@@ -99,11 +91,6 @@ public final class RepCsv {
             .collect(Collectors.joining(" ")));
     cells.add(defused(String.join("; ", JudgementWords.reasons(rep))));
     return cells;
-  }
-
-  private static void reading(List<String> cells, Reading reading) {
-    cells.add(reading.fold(m -> Decimals.fixed(m.value(), PLACES), gap -> ""));
-    cells.add(reading.fold(m -> Decimals.fixed(m.plusMinus(), PLACES), gap -> ""));
   }
 
   /** A text that a spreadsheet would take for a formula gets an apostrophe in front of it. */

@@ -3,30 +3,42 @@ package shinline.cli.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shinline.cli.Sets;
 import shinline.cli.comparison.ResultComparison.Measured;
+import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.CoachException;
 
 class ResultComparisonTest {
   @TempDir Path folder;
 
+  /** A written result, its first rep once for each shin angle, 3 degrees either way. */
   private Path result(String name, double... shins) throws IOException {
-    StringBuilder reps = new StringBuilder();
+    StringWriter text = new StringWriter();
+    ResultJson.write(Sets.measured("x.mp4"), text);
+    ObjectNode result = (ObjectNode) new ObjectMapper().readTree(text.toString());
+    ObjectNode rep = (ObjectNode) result.at("/reps/0");
+    ArrayNode reps = result.putArray("reps");
     for (double shin : shins) {
-      reps.append(reps.isEmpty() ? "" : ",")
-          .append("{\"atBottom\":{\"shinDeg\":{\"value\":")
-          .append(shin)
-          .append(",\"plusMinus\":3,\"plusMinusWithin\":1},\"trunkLeanDeg\":null},")
-          .append("\"tempo\":{\"holdS\":{\"value\":2,\"plusMinus\":0.1}}}");
+      ObjectNode one = reps.addObject().setAll(rep.deepCopy());
+      one.withObject("/atBottom/shinDeg")
+          .put("value", shin)
+          .put("plusMinus", 3)
+          .put("plusMinusWithin", 1);
+      one.withObject("/atBottom").putNull("trunkLeanDeg");
+      one.withObject("/tempo/holdS").put("value", 2);
     }
-    return Files.writeString(
-        folder.resolve(name), "{\"schema\":\"shinline-result/1\",\"reps\":[" + reps + "]}");
+    return Files.writeString(folder.resolve(name), result.toString());
   }
 
   /** The ± of a difference of two is the root of the sum of their squares: 1.41 for 1 and 1. */
@@ -75,7 +87,11 @@ class ResultComparisonTest {
     assertThatThrownBy(() -> ResultComparison.ofTwo(a, text)).hasMessageContaining("is no JSON");
     assertThatThrownBy(() -> ResultComparison.ofTwo(a, folder.resolve("gone.json")))
         .hasMessageContaining("cannot be read");
-    Path other = Files.writeString(folder.resolve("o.json"), "{}");
-    assertThatThrownBy(() -> ResultComparison.ofTwo(other, a)).hasMessageContaining("no result");
+    for (String other : List.of("{}", "", "[]", "null", "{\"reps\":[{}]}", "{\"reps\":3}")) {
+      Path file = Files.writeString(folder.resolve("o.json"), other);
+      assertThatThrownBy(() -> ResultComparison.ofTwo(file, a)).hasMessageContaining("no result");
+    }
+    Path none = result("none.json");
+    assertThatThrownBy(() -> ResultComparison.ofTwo(none, a)).hasMessageContaining("no measured");
   }
 }

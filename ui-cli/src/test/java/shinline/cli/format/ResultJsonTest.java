@@ -1,12 +1,18 @@
 package shinline.cli.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.ResultSchema;
 import shinline.cli.Sets;
 
@@ -69,6 +75,32 @@ class ResultJsonTest {
     assertThat(json.at("/reps/1/flags/0/kind").asText()).isEqualTo("heel-rise");
     assertThat(json.at("/set/hits").asInt()).isEqualTo(1);
     assertThat(json.at("/set/trend/trunkLeanDeg").asDouble()).isEqualTo(1.5);
+  }
+
+  @Test
+  void whatIsReadBackIsWrittenTheSame(@TempDir Path folder) throws IOException {
+    StringWriter free = new StringWriter();
+    ResultJson.write(Sets.free("x.mp4"), free);
+    StringWriter not = new StringWriter();
+    ResultJson.write(Sets.notMeasured("x.mp4"), not);
+    for (String text : List.of(measured(), free.toString(), not.toString())) {
+      StringWriter again = new StringWriter();
+      ResultJson.write(
+          ResultJson.read(Files.writeString(folder.resolve("result.json"), text)), again);
+      assertThat(again.toString()).isEqualTo(text);
+    }
+  }
+
+  @Test
+  void aKeyOfANewerVersionIsPassedOverAndALostOneIsNot(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("result.json");
+    String text = measured();
+    Files.writeString(file, text.replaceFirst("\\{", "{\"newer\":{},"));
+    assertThat(ResultJson.read(file).reps()).hasSize(2);
+    Files.writeString(file, text.replace("\"depth\"", "\"deep\""));
+    assertThatThrownBy(() -> ResultJson.read(file))
+        .isInstanceOf(MismatchedInputException.class)
+        .hasMessageContaining("depth");
   }
 
   @Test
