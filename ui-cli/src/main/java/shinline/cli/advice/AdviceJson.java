@@ -1,112 +1,109 @@
 package shinline.cli.advice;
 
-import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.Writer;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
+import shinline.cli.json.JsonRecords;
 import shinline.cli.record.Overrule;
 import shinline.cli.words.Words;
 import shinline.metrics.advice.Advice;
 import shinline.metrics.advice.Because;
+import shinline.metrics.advice.Decision;
 import shinline.metrics.advice.Prescription;
+import shinline.metrics.advice.Rule;
 import shinline.metrics.advice.ThreeRepMaximum;
+import shinline.metrics.load.LoadKind;
 import shinline.metrics.load.Mass;
+import shinline.metrics.load.MassUnit;
+import shinline.metrics.load.OneRepMax;
 import shinline.metrics.load.TrainingLoad;
 
-/** Writes {@code shinline-advice/1}, the contract of docs/advice.schema.json. */
-public final class AdviceJson {
+/** {@code shinline-advice/1}: the keys of docs/advice.schema.json, in their order. */
+public record AdviceJson(
+    String schema,
+    String athlete,
+    String asOf,
+    Decision decision,
+    Optional<String> step,
+    Optional<String> target,
+    Optional<Integer> sets,
+    Optional<Integer> reps,
+    Optional<String> tempo,
+    Optional<Load> load,
+    List<Reason> because,
+    List<String> missing,
+    Optional<String> earliest,
+    List<String> cautions,
+    Optional<String> goodUntil,
+    List<String> notes,
+    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Mass> vest,
+    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Maximum> threeRepMaximum,
+    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Overruled> overruled) {
   /** Name and version of the format. */
   public static final String SCHEMA = "shinline-advice/1";
 
-  private static final ObjectMapper MAPPER =
-      JsonMapper.builder()
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .nodeFactory(JsonNodeFactory.withExactBigDecimals(true))
-          .build();
+  private static final ObjectMapper MAPPER = JsonRecords.mapper().build();
 
-  private AdviceJson() {}
+  record Load(BigDecimal value, MassUnit unit, LoadKind kind) {
+    static Load of(TrainingLoad load) {
+      return new Load(load.mass().value(), load.mass().unit(), load.kind());
+    }
+  }
+
+  record Reason(Rule rule, List<String> lines, String why) {
+    static Reason of(Because because) {
+      return new Reason(because.rule(), because.lines(), Words.of(because.rule(), "why"));
+    }
+  }
+
+  record Maximum(BigDecimal value, MassUnit unit, OneRepMax formula, String line) {
+    static Maximum of(ThreeRepMaximum maximum) {
+      return new Maximum(
+          maximum.mass().value().setScale(2, RoundingMode.HALF_EVEN),
+          maximum.mass().unit(),
+          maximum.formula(),
+          maximum.set().id());
+    }
+  }
+
+  record Overruled(String line, String date, String reason, String instead) {
+    static Overruled of(Overrule by) {
+      return new Overruled(by.id(), by.date().toString(), by.reason(), by.instead());
+    }
+  }
 
   public static void write(GivenAdvice given, Writer out) throws IOException {
-    out.write(MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(node(given)));
+    out.write(MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(of(given)));
     out.write('\n');
   }
 
-  private static ObjectNode node(GivenAdvice given) {
+  private static AdviceJson of(GivenAdvice given) {
     Advice advice = given.advice();
-    ObjectNode node = MAPPER.createObjectNode();
-    node.put("schema", SCHEMA);
-    node.put("athlete", given.athlete().written());
-    node.put("asOf", advice.asOf().toString());
-    node.put("decision", advice.decision().word());
-    if (advice.prescription().isPresent()) {
-      prescription(node, advice.prescription().get());
-    } else {
-      List.of("step", "target", "sets", "reps", "tempo", "load").forEach(node::putNull);
-    }
-    ArrayNode because = node.putArray("because");
-    advice.because().forEach(b -> because(because.addObject(), b));
-    texts(node.putArray("missing"), AdviceWords.missing(advice));
-    node.put("earliest", advice.earliest().map(Object::toString).orElse(null));
-    texts(node.putArray("cautions"), AdviceWords.cautions());
-    node.put(
-        "goodUntil", advice.prescription().map(p -> advice.goodUntil().toString()).orElse(null));
-    texts(node.putArray("notes"), advice.prescription().map(Prescription::notes).orElse(List.of()));
-    advice
-        .prescription()
-        .flatMap(Prescription::load)
-        .flatMap(TrainingLoad::vest)
-        .ifPresent(v -> mass(node.putObject("vest"), v));
-    advice.maximum().ifPresent(m -> maximum(node.putObject("threeRepMaximum"), m));
-    given.overrule().ifPresent(o -> overrule(node.putObject("overruled"), o));
-    return node;
-  }
-
-  private static void prescription(ObjectNode node, Prescription next) {
-    node.put("step", next.step());
-    node.put("target", next.target());
-    node.put("sets", next.scheme().sets());
-    node.put("reps", next.scheme().reps());
-    node.put("tempo", next.tempo().orElse(null));
-    if (next.load().isPresent()) {
-      ObjectNode load = node.putObject("load");
-      mass(load, next.load().get().mass());
-      load.put("kind", next.load().get().kind().word());
-    } else {
-      node.putNull("load");
-    }
-  }
-
-  private static void because(ObjectNode node, Because because) {
-    node.put("rule", because.rule().word());
-    texts(node.putArray("lines"), because.lines());
-    node.put("why", Words.of(because.rule(), "why"));
-  }
-
-  private static void maximum(ObjectNode node, ThreeRepMaximum maximum) {
-    node.put("value", maximum.mass().value().setScale(2, java.math.RoundingMode.HALF_EVEN));
-    node.put("unit", maximum.mass().unit().word());
-    node.put("formula", maximum.formula().word());
-    node.put("line", maximum.set().id());
-  }
-
-  private static void overrule(ObjectNode node, Overrule overrule) {
-    node.put("line", overrule.id());
-    node.put("date", overrule.date().toString());
-    node.put("reason", overrule.reason());
-    node.put("instead", overrule.instead());
-  }
-
-  private static void mass(ObjectNode node, Mass mass) {
-    node.put("value", mass.value());
-    node.put("unit", mass.unit().word());
-  }
-
-  private static void texts(ArrayNode array, List<String> texts) {
-    texts.forEach(array::add);
+    Optional<Prescription> next = advice.prescription();
+    return new AdviceJson(
+        SCHEMA,
+        given.athlete().written(),
+        advice.asOf().toString(),
+        advice.decision(),
+        next.map(Prescription::step),
+        next.map(Prescription::target),
+        next.map(p -> p.scheme().sets()),
+        next.map(p -> p.scheme().reps()),
+        next.flatMap(Prescription::tempo),
+        next.flatMap(Prescription::load).map(Load::of),
+        advice.because().stream().map(Reason::of).toList(),
+        AdviceWords.missing(advice),
+        advice.earliest().map(Object::toString),
+        AdviceWords.cautions(),
+        next.map(p -> advice.goodUntil().toString()),
+        next.map(Prescription::notes).orElse(List.of()),
+        next.flatMap(Prescription::load).flatMap(TrainingLoad::vest),
+        advice.maximum().map(Maximum::of),
+        given.overrule().map(Overruled::of));
   }
 }

@@ -64,7 +64,7 @@ public final class ResultJson {
   public static ResultDocument read(Path file) throws IOException {
     ResultDocument result = MAPPER.readValue(Files.readAllBytes(file), ResultDocument.class);
     if (result == null || !result.schema().startsWith("shinline-result/")) {
-      throw MismatchedInputException.from(null, ResultDocument.class, "of no version");
+      throw MismatchedInputException.from(null, ResultDocument.class, ResultDocument.SCHEMA);
     }
     return result;
   }

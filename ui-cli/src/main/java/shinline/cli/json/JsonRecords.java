@@ -2,6 +2,7 @@ package shinline.cli.json;
 
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
@@ -23,6 +24,7 @@ public final class JsonRecords {
     return JsonMapper.builder()
         .addModule(new Jdk8Module())
         .annotationIntrospector(new WordsOfConstants())
+        .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
         .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
         .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
