@@ -10,7 +10,7 @@ import shinline.metrics.bar.BarLean;
  *
  * @param leanTopDeg trunk lean before the rep
  * @param leanBottomDeg trunk lean at the bottom
- * @param leanGainDriveDeg most lean gained from the bottom during the first 70 % of the drive
+ * @param leanGainDriveDeg most lean gained from the bottom before three quarters of the drive
  * @param leanGainAtS when that was
  * @param shinDeg shin angle at the bottom
  * @param hipAhead mid-hip ahead of the front ankle at the bottom

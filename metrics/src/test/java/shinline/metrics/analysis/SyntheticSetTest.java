@@ -28,6 +28,7 @@ import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
 import shinline.metrics.result.Warning;
 import shinline.metrics.synthetic.BackMaker;
+import shinline.metrics.synthetic.Build;
 import shinline.metrics.synthetic.RepPlan;
 import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
@@ -52,6 +53,9 @@ class SyntheticSetTest {
 
   /** The same as a length at the knee, half a metre above the toe: 0.3° is 0.26 cm. */
   private static final double CLEAN_CM = 0.4;
+
+  /** The same as a share of the foot, 27 cm: rounded up, for the foot's own length. */
+  private static final double CLEAN_FOOT_PCT = 2;
 
   /** A level crossed slowly moves by the filter's rounding: less than a frame at 30 a second. */
   private static final double CLEAN_S = 0.03;
@@ -220,6 +224,96 @@ class SyntheticSetTest {
         CLEAN_DEG,
         CLEAN_CM,
         CLEAN_S);
+  }
+
+  /** Whoever is built otherwise has the same angles; foot lengths need no stature either. */
+  @ParameterizedTest
+  @MethodSource("builds")
+  void anyBuildComesBackToItsOwnAngles(Build build) {
+    SplitSquat motion = THREE.by(build);
+    SetResult set = measured(TrackMaker.film(motion).track(), SetRequest.plain());
+    assertThat(set.reps()).hasSize(3);
+    for (RepResult rep : set.reps()) {
+      SplitSquat.Truth truth = motion.truth(rep.rep() - 1, STATURE_CM);
+      for (Measure angle :
+          List.of(
+              Measure.SHIN,
+              Measure.TRUNK_LEAN,
+              Measure.THIGH,
+              Measure.KNEE_FLEXION,
+              Measure.HIP_FLEXION)) {
+        assertThat(value(rep, angle))
+            .as("rep %d %s", rep.rep(), angle)
+            .isCloseTo(truth.atBottom().get(angle), within(CLEAN_DEG));
+      }
+      // The foot is 0.155 of stature from heel to toe.
+      assertThat(value(rep, Measure.KNEE_PAST_TOE_FOOT))
+          .isCloseTo(
+              100 * truth.atBottom().get(Measure.KNEE_PAST_TOE) / (0.155 * STATURE_CM),
+              within(CLEAN_FOOT_PCT));
+      assertThat(kinds(rep)).isEmpty();
+    }
+  }
+
+  static Stream<Build> builds() {
+    return Stream.of(Build.USUAL, Build.LONG_LEGS, Build.LONG_TRUNK, Build.LONG_THIGH);
+  }
+
+  /** A bench is read to 6 % of its height, standard deviation: docs/measures.md. */
+  private static final double BENCH_SHARE = 2 * 0.06;
+
+  private static final double BENCH_M = 0.43;
+
+  @ParameterizedTest
+  @MethodSource("setUps")
+  void aBenchGivesTheScaleWithItsOwnUncertainty(Side facing, boolean near) {
+    SplitSquat onBench = THREE.onBench(100 * BENCH_M / STATURE_CM);
+    RawTrack track = film(onBench, facing, near).track();
+    SetResult byBench = measured(track, SetRequest.plain().withBenchHeightM(BENCH_M));
+    SetResult byHeight = measured(track);
+    assertThat(byBench.setUp().rearFoot()).isEqualTo(SetUp.RearFoot.BENCH);
+    assertThat(byBench.setUp().scaleSource()).isEqualTo(SetUp.ScaleSource.BENCH);
+    // The picture's stature is 800 pixels.
+    assertThat(byBench.setUp().cmPerPx().orElseThrow())
+        .isCloseTo(STATURE_CM / 800, within(BENCH_SHARE * STATURE_CM / 800));
+    for (int k = 0; k < 3; k++) {
+      Reading.Measured told = byBench.reps().get(k).at(Measure.HIP_TRAVEL).measured().orElseThrow();
+      double is = onBench.truth(k, STATURE_CM).atBottom().get(Measure.HIP_TRAVEL);
+      assertThat(told.value()).isCloseTo(is, within(told.plusMinus()));
+      assertThat(told.plusMinus())
+          .isGreaterThan(plusMinus(byHeight.reps().get(k).at(Measure.HIP_TRAVEL)))
+          .isGreaterThan(0.9 * BENCH_SHARE * is);
+    }
+  }
+
+  @Test
+  void lengthsGoWithTheBenchAsStated() {
+    RawTrack track = TrackMaker.film(THREE.onBench(0.25)).track();
+    SetResult low = measured(track, SetRequest.plain().withBenchHeightM(0.3));
+    SetResult high = measured(track, SetRequest.plain().withBenchHeightM(0.6));
+    for (Measure length :
+        List.of(Measure.HIP_TRAVEL, Measure.REAR_KNEE_HEIGHT, Measure.KNEE_PAST_TOE)) {
+      assertThat(value(high.reps().get(0), length))
+          .isCloseTo(2 * value(low.reps().get(0), length), within(1e-9));
+    }
+    assertThat(value(high.reps().get(0), Measure.SHIN))
+        .isEqualTo(value(low.reps().get(0), Measure.SHIN));
+  }
+
+  @Test
+  void aBenchThatNoFootRestsOnIsNoScale() {
+    SetResult set =
+        measured(TrackMaker.film(THREE).track(), SetRequest.plain().withBenchHeightM(BENCH_M));
+    assertThat(set.setUp().rearFoot()).isEqualTo(SetUp.RearFoot.FLOOR);
+    assertThat(set.setUp().scaleSource()).isEqualTo(SetUp.ScaleSource.NONE);
+    assertThat(set.reps().get(0).at(Measure.HIP_TRAVEL).measured()).isEmpty();
+  }
+
+  @Test
+  void aHeightIsBelievedBeforeABench() {
+    SetRequest both = request(Target.none()).withBenchHeightM(0.3);
+    SetUp setUp = measured(TrackMaker.film(THREE.onBench(0.25)).track(), both).setUp();
+    assertThat(setUp.scaleSource()).isEqualTo(SetUp.ScaleSource.HEIGHT);
   }
 
   static Stream<Arguments> exchanges() {
@@ -420,7 +514,7 @@ class SyntheticSetTest {
 
   @Test
   void standingStillIsNoRep() {
-    SplitSquat still = new SplitSquat(List.of(), false, 5);
+    SplitSquat still = SplitSquat.standing(5);
     assertThat(refused(TrackMaker.film(still).noise(1, 3).track()))
         .isEqualTo(SetRefusal.Kind.NO_REP);
   }

@@ -14,9 +14,6 @@ import shinline.metrics.track.Side;
 public final class BackMaker {
   private BackMaker() {}
 
-  /** Of the trunk's length; twice the limit at which a back is pointed at. */
-  private static final double FAULTY_RISE = 0.09;
-
   /**
    * An outline whose back edge runs at a given distance from the line between hip and shoulder.
    *
@@ -92,10 +89,7 @@ public final class BackMaker {
     for (int k = 0; k < motion.reps().size(); k++) {
       RepPlan rep = motion.reps().get(k);
       double startS = motion.repStartS(k);
-      double rise =
-          rep.faults().contains(FlagKind.BACK_ROUNDS)
-              ? FAULTY_RISE
-              : rep.faults().contains(FlagKind.BACK_ARCHES) ? -FAULTY_RISE : 0;
+      double rise = rep.amount(FlagKind.BACK_ROUNDS) - rep.amount(FlagKind.BACK_ARCHES);
       looks.add(outline(startS - 0.1, facing, 130, 0.1, arc(0.2, -0.06)));
       looks.add(
           outline(

@@ -18,15 +18,23 @@ import shinline.metrics.track.BodyPoint;
  *
  * @param walks whether the athlete walks in before and out after the set
  * @param lateS seconds by which everything starts later
+ * @param build of the athlete
+ * @param benchStatures how high the rear foot stands, share of standing height
  */
-public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
-  // Thigh and shank: Drillis and Contini 1966, in Winter 2009 fig. 4.1. The trunk is what BodyScale
-  // leaves for it between joint centres.
-  static final double SHANK = 0.246;
-  static final double THIGH = 0.245;
-  static final double TRUNK = 0.7527 - SHANK - THIGH;
-
+public record SplitSquat(
+    List<RepPlan> reps, boolean walks, double lateS, Build build, double benchStatures) {
+  /** Ankle above the floor, share of stature: Drillis and Contini 1966, in Winter 2009 fig. 4.1. */
   private static final double ANKLE = 0.039;
+
+  /** Above the toes it stands on. */
+  private static final double REAR_ANKLE = 0.12;
+
+  /** To and fro so often a second. */
+  public static final double WOBBLE_HZ = 2.5;
+
+  /** From one reading of the closed form to the next. */
+  private static final double TRUTH_S = 0.004;
+
   private static final double TOP_SHIN = 2;
   private static final double TOP_THIGH = 60;
   private static final double TOP_TRUNK = 6;
@@ -39,7 +47,12 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
   }
 
   public static SplitSquat of(RepPlan... reps) {
-    return new SplitSquat(Arrays.asList(reps), false, 0);
+    return new SplitSquat(Arrays.asList(reps), false, 0, Build.USUAL, 0);
+  }
+
+  /** Nobody squats. */
+  public static SplitSquat standing(double forS) {
+    return new SplitSquat(List.of(), false, forS, Build.USUAL, 0);
   }
 
   public static SplitSquat clean(int reps) {
@@ -47,7 +60,16 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
   }
 
   public SplitSquat walkingInAndOut() {
-    return new SplitSquat(reps, true, WALK_S + STEP_S);
+    return new SplitSquat(reps, true, WALK_S + STEP_S, build, benchStatures);
+  }
+
+  public SplitSquat by(Build athlete) {
+    return new SplitSquat(reps, walks, lateS, athlete, benchStatures);
+  }
+
+  /** The rear foot on a bench that is so high, share of standing height. */
+  public SplitSquat onBench(double statures) {
+    return new SplitSquat(reps, walks, lateS, build, statures);
   }
 
   /** When rep {@code k} (from 0) leaves its top. */
@@ -93,31 +115,28 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
     return pose(rep, depth, into);
   }
 
-  private static Map<BodyPoint, Point> pose(RepPlan rep, double s, double into) {
+  private Map<BodyPoint, Point> pose(RepPlan rep, double s, double into) {
     double drive = into < 0 ? -1 : (into - rep.loweringS() - rep.holdS()) / rep.driveS();
     double low = rep.loweringS() + rep.holdS();
     double shin = TOP_SHIN + (rep.shinDeg() - TOP_SHIN) * s;
     double thigh = TOP_THIGH + (rep.thighDeg() - TOP_THIGH) * s;
     double trunk = TOP_TRUNK + (rep.trunkDeg() - TOP_TRUNK) * s;
-    if (rep.faults().contains(FlagKind.WOBBLE) && into > 0 && into < low) {
-      shin += 4 * Math.sin(2 * Math.PI * 2.5 * into) * Math.sin(Math.PI * into / low);
+    if (into > 0 && into < low) {
+      shin +=
+          rep.amount(FlagKind.WOBBLE)
+              * Math.sin(2 * Math.PI * WOBBLE_HZ * into)
+              * Math.sin(Math.PI * into / low);
     }
-    if (rep.faults().contains(FlagKind.HIPS_FIRST)) {
-      trunk += 13 * hump(drive);
-    }
+    trunk += rep.amount(FlagKind.HIPS_FIRST) * hump(drive);
     double rise = smooth(Math.min(1, 2 * s));
     Map<BodyPoint, Point> p = new EnumMap<>(BodyPoint.class);
     Point ankle = new Point(0, ANKLE);
-    Point knee = along(ankle, 90 - shin, SHANK);
-    Point hip = along(knee, 180 - thigh, THIGH);
-    Point shoulder = along(hip, 90 - trunk, TRUNK);
+    Point knee = along(ankle, 90 - shin, build.shank());
+    Point hip = along(knee, 180 - thigh, build.thigh());
+    Point shoulder = along(hip, 90 - trunk, build.trunk());
     p.put(BodyPoint.FRONT_ANKLE, ankle);
-    p.put(
-        BodyPoint.FRONT_HEEL,
-        new Point(-0.04, rep.faults().contains(FlagKind.HEEL_RISE) ? 0.03 * rise : 0));
-    p.put(
-        BodyPoint.FRONT_TOE,
-        new Point(0.115, rep.faults().contains(FlagKind.FOREFOOT_RISE) ? 0.03 * rise : 0));
+    p.put(BodyPoint.FRONT_HEEL, new Point(-0.04, rep.amount(FlagKind.HEEL_RISE) * rise));
+    p.put(BodyPoint.FRONT_TOE, new Point(0.115, rep.amount(FlagKind.FOREFOOT_RISE) * rise));
     p.put(BodyPoint.FRONT_KNEE, knee);
     p.put(BodyPoint.FRONT_HIP, hip);
     p.put(BodyPoint.REAR_HIP, hip);
@@ -125,20 +144,21 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
     p.put(BodyPoint.FAR_SHOULDER, shoulder);
     Point crown = along(shoulder, 90 - trunk, 0.12);
     p.put(BodyPoint.NEAR_EAR, along(crown, -trunk, 0.01));
-    double push = rep.faults().contains(FlagKind.REAR_PUSH) ? hump(drive / 1.2) : 0;
-    Point rearAnkle = new Point(-0.40 - 0.07 * push, 0.12 - 0.03 * push);
+    double push = rep.amount(FlagKind.REAR_PUSH) * hump(drive / 1.2);
+    Point rearAnkle = new Point(-0.40 - push, REAR_ANKLE - push * 3 / 7).plus(0, benchStatures);
     p.put(BodyPoint.REAR_ANKLE, rearAnkle);
     p.put(BodyPoint.REAR_HEEL, rearAnkle.plus(-0.05, 0.01));
-    p.put(BodyPoint.REAR_TOE, new Point(-0.38, 0));
+    p.put(BodyPoint.REAR_TOE, new Point(-0.38, benchStatures));
     p.put(BodyPoint.REAR_KNEE, rearKnee(hip, rearAnkle));
     return p;
   }
 
   /** Where circles of the two lengths about hip and ankle meet, on the side a knee bends to. */
-  private static Point rearKnee(Point hip, Point ankle) {
+  private Point rearKnee(Point hip, Point ankle) {
     double d = hip.distanceTo(ankle);
-    double along = (SHANK * SHANK - THIGH * THIGH + d * d) / (2 * d);
-    double off = Math.sqrt(Math.max(0, SHANK * SHANK - along * along));
+    double along =
+        (build.shank() * build.shank() - build.thigh() * build.thigh() + d * d) / (2 * d);
+    double off = Math.sqrt(Math.max(0, build.shank() * build.shank() - along * along));
     double ux = (hip.x() - ankle.x()) / d;
     double uy = (hip.y() - ankle.y()) / d;
     return ankle.plus(along * ux + off * uy, along * uy - off * ux);
@@ -147,21 +167,21 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
   /**
    * A walker: hips bob, ankles swing to and fro; {@code t} runs up to 0 at the place of the set.
    */
-  private static Map<BodyPoint, Point> walking(double t) {
+  private Map<BodyPoint, Point> walking(double t) {
     double x = -0.1 + 0.5 * Math.min(0, t);
     double swing = 0.12 * Math.sin(2 * Math.PI * 0.9 * t);
     Point hip = new Point(x, 0.515 + 0.01 * Math.cos(2 * Math.PI * 1.8 * t));
     Map<BodyPoint, Point> p = new EnumMap<>(BodyPoint.class);
     leg(p, "FRONT", hip, new Point(x + swing, 0.05));
     leg(p, "REAR", hip, new Point(x - swing, 0.05));
-    Point shoulder = along(hip, 87, TRUNK);
+    Point shoulder = along(hip, 87, build.trunk());
     p.put(BodyPoint.NEAR_SHOULDER, shoulder);
     p.put(BodyPoint.FAR_SHOULDER, shoulder);
     p.put(BodyPoint.NEAR_EAR, shoulder.plus(0.02, 0.12));
     return p;
   }
 
-  private static void leg(Map<BodyPoint, Point> p, String which, Point hip, Point ankle) {
+  private void leg(Map<BodyPoint, Point> p, String which, Point hip, Point ankle) {
     p.put(BodyPoint.valueOf(which + "_HIP"), hip);
     p.put(BodyPoint.valueOf(which + "_KNEE"), rearKnee(hip, ankle));
     p.put(BodyPoint.valueOf(which + "_ANKLE"), ankle);
@@ -213,7 +233,8 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
   }
 
   /**
-   * Truth of rep {@code k} (from 0), read off the closed form a thousand times a second.
+   * Truth of rep {@code k} (from 0), read off the closed form 250 times a second; between two
+   * readings a line is off by some millionths of the travel.
    *
    * @param statureCm for the lengths
    */
@@ -252,10 +273,10 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
 
   private static double passes(DoubleUnaryOperator height, double from, double to, double level) {
     double before = height.applyAsDouble(from);
-    for (double t = from + 0.001; t <= to + 1e-9; t += 0.001) {
+    for (double t = from + TRUTH_S; t <= to + TRUTH_S; t += TRUTH_S) {
       double now = height.applyAsDouble(t);
       if ((before - level) * (now - level) <= 0 && before != now) {
-        return t - 0.001 + 0.001 * (level - before) / (now - before);
+        return t - TRUTH_S + TRUTH_S * (level - before) / (now - before);
       }
       before = now;
     }
@@ -264,7 +285,7 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
 
   private static double median(double from, double to, DoubleUnaryOperator value) {
     List<Double> all = new ArrayList<>();
-    for (double t = from; t <= to; t += 0.004) {
+    for (double t = from; t <= to; t += TRUTH_S) {
       all.add(value.applyAsDouble(t));
     }
     all.sort(null);
@@ -279,7 +300,7 @@ public record SplitSquat(List<RepPlan> reps, boolean walks, double lateS) {
     return 180 - slope(p.get(BodyPoint.FRONT_KNEE), p.get(BodyPoint.FRONT_HIP));
   }
 
-  private static double trunk(Map<BodyPoint, Point> p) {
+  public static double trunk(Map<BodyPoint, Point> p) {
     return 90 - slope(p.get(BodyPoint.FRONT_HIP), p.get(BodyPoint.NEAR_SHOULDER));
   }
 

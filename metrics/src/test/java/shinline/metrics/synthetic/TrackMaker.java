@@ -1,38 +1,32 @@
 package shinline.metrics.synthetic;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import shinline.metrics.cleaning.CleanTrack;
-import shinline.metrics.cleaning.CleaningParameters;
-import shinline.metrics.cleaning.TrackCleaning;
-import shinline.metrics.correction.CorrectionTable;
-import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.Facing;
-import shinline.metrics.track.LegTrack;
-import shinline.metrics.track.PointPath;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
-import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 
 /**
- * Films a {@link SplitSquat}: what a pose model would answer, frame by frame. Its landmarks lie off
- * the joint centres by just what {@link JointCentreCorrection} takes out again, so an analysis must
- * come back to the closed form; and each leg is scaled as a leg 0.10 m nearer or farther is.
+ * Films a {@link SplitSquat}: what a pose model would answer, frame by frame. A pinhole camera sees
+ * the joint centres, each leg in its own plane; the landmarks lie off them as {@link LandmarkHabit}
+ * has it. Nothing of the analysis takes part, so it must come back to the closed form.
  */
 public final class TrackMaker {
-  /** Of BodyScale: a leg's plane against the middle plane. */
-  private static final double NEAR_PLANE = 1.028;
+  /** The sample clips were filmed from 3.6 to 3.7 m: their truth files. */
+  private static final double CAMERA_M = 3.7;
+
+  /** Half a hip's breadth and a little (common practice). */
+  private static final double BESIDE_M = 0.10;
 
   private static final int WIDTH = 1920;
   private static final int HEIGHT = 1080;
@@ -147,7 +141,8 @@ public final class TrackMaker {
 
   public RawTrack track() {
     double[] times = times();
-    List<Map<BodyPoint, Point>> landmarks = landmarks(times);
+    List<Map<BodyPoint, Point>> landmarks =
+        LandmarkHabit.landmarks(Arrays.stream(times).mapToObj(this::centres).toList());
     Random random = new Random(seed);
     List<RawPose> poses = new ArrayList<>();
     for (int i = 0; i < times.length; i++) {
@@ -197,7 +192,8 @@ public final class TrackMaker {
               Point flat =
                   ORIGIN_PX.plus(
                       p.x() * staturePx + apart(point) * spread * staturePx, p.y() * staturePx);
-              double plane = isNear(point) ? NEAR_PLANE : 1 / NEAR_PLANE;
+              // A pinhole shows what is dz nearer D/(D − dz) as large.
+              double plane = CAMERA_M / (CAMERA_M + (isNear(point) ? -BESIDE_M : BESIDE_M));
               px.put(
                   point,
                   OPTICAL_AXIS_PX.plus(
@@ -221,71 +217,6 @@ public final class TrackMaker {
       case FAR_SHOULDER -> -0.5;
       default -> 0;
     };
-  }
-
-  /** Where the model would put the points: what the correction will add is taken off. */
-  private List<Map<BodyPoint, Point>> landmarks(double[] times) {
-    List<Map<BodyPoint, Point>> truth = new ArrayList<>();
-    for (double t : times) {
-      truth.add(centres(t));
-    }
-    List<Map<BodyPoint, Point>> marks = truth;
-    JointCentreCorrection correction =
-        new JointCentreCorrection(CorrectionTable.of(ShippedCalibration.HEAVY));
-    // The offsets turn with the segments they are fixed to, which they themselves turn a little:
-    // each round leaves some hundredths of the error of the one before.
-    for (int round = 0; round < 3; round++) {
-      CleanTrack before =
-          new TrackCleaning(CleaningParameters.of(ShippedCalibration.HEAVY))
-              .clean(legTrack(times, marks));
-      CleanTrack after = correction.correct(before);
-      List<Map<BodyPoint, Point>> next = new ArrayList<>();
-      for (int i = 0; i < times.length; i++) {
-        Map<BodyPoint, Point> row = new EnumMap<>(BodyPoint.class);
-        for (BodyPoint point : BodyPoint.values()) {
-          Point was = at(before, point, times[i]);
-          Point is = at(after, point, times[i]);
-          row.put(point, truth.get(i).get(point).plus(was.x() - is.x(), was.y() - is.y()));
-        }
-        next.add(row);
-      }
-      marks = next;
-    }
-    return marks;
-  }
-
-  private static Point at(CleanTrack track, BodyPoint point, double timeS) {
-    UniformTimeGrid grid = track.grid();
-    double k = (timeS - grid.timeS(0)) / grid.stepS();
-    int lower = (int) Math.max(0, Math.min(grid.size() - 2, Math.floor(k)));
-    double share = Math.max(0, Math.min(1, k - lower));
-    Point a = track.path(point).at(lower);
-    Point b = track.path(point).at(lower + 1);
-    return a.times(1 - share).plus(b.x() * share, b.y() * share);
-  }
-
-  private LegTrack legTrack(double[] times, List<Map<BodyPoint, Point>> rows) {
-    Map<BodyPoint, PointPath> paths = new EnumMap<>(BodyPoint.class);
-    for (BodyPoint point : BodyPoint.values()) {
-      PointPath.Builder path = PointPath.ofSize(times.length);
-      for (int i = 0; i < times.length; i++) {
-        path.put(i, rows.get(i).get(point).x(), rows.get(i).get(point).y(), 1);
-      }
-      paths.put(point, path.build());
-    }
-    Side front = frontNear ? Side.RIGHT : Side.LEFT;
-    return new LegTrack(
-        IntStream.range(0, times.length).toArray(),
-        times,
-        paths,
-        new Facing(Side.RIGHT, 1),
-        front,
-        1,
-        true,
-        0,
-        staturePx,
-        1,
-        new ShownLegs(Side.RIGHT, 1, front, true));
   }
 
   private Map<RawPoint, RawSighting> pose(int i, Map<BodyPoint, Point> marks, Random random) {
