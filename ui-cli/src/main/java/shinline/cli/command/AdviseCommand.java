@@ -21,9 +21,7 @@ import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.AthleteRecord;
-import shinline.cli.record.LineProblem;
 import shinline.cli.record.RecordStore;
-import shinline.cli.record.RecordView;
 import shinline.metrics.advice.Advisor;
 
 /** {@code shinline advise}: what is next for an athlete, by the rules of the ladder. */
@@ -46,20 +44,19 @@ public final class AdviseCommand implements Callable<Integer> {
   private @Nullable Path json;
 
   @Mixin private LadderOption ladder;
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
   public AdviseCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
+    RecordStore store = place.store();
     try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
       return advise(store, Optional.ofNullable(json).map(f -> files.file(f, Claim.NAMED)));
     }
@@ -68,10 +65,8 @@ public final class AdviseCommand implements Callable<Integer> {
   private int advise(RecordStore store, Optional<WholeFile> file) {
     file.ifPresent(WholeFile::checkWritable);
     Advisor advisor = new Advisor(ladder.ladder());
-    RecordView record = new RecordView(place.read(store, context));
-    AthleteRecord known = record.of(athlete);
-    known.problems().stream().map(LineProblem::text).forEach(context::complain);
-    LocalDate day = asOf == null ? LocalDate.now(clock) : asOf;
+    AthleteRecord known = place.of(place.view(), athlete);
+    LocalDate day = asOf == null ? place.today() : asOf;
     GivenAdvice given =
         new GivenAdvice(
             known.name(), advisor.advise(known.history(), day), known.overruleInForce(day));

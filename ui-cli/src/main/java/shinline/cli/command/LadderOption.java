@@ -1,7 +1,6 @@
 package shinline.cli.command;
 
 import java.nio.file.Path;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import shinline.cli.ladder.LadderFile;
@@ -22,15 +21,9 @@ final class LadderOption {
   static Ladder read(Path file) {
     return LadderFile.read(file)
         .fold(
-            LadderFile.Read::ladder,
+            ladder -> ladder,
             refused -> {
-              String name = String.valueOf(file.getFileName());
-              throw CoachException.usage(
-                  Words.say("ladder.bad")
-                      + "\n"
-                      + refused.problems().stream()
-                          .map(p -> "  " + p.text(name))
-                          .collect(Collectors.joining("\n")));
+              throw CoachException.usage(refused.under(Words.say("ladder.bad"), file));
             });
   }
 }

@@ -24,7 +24,6 @@ import shinline.cli.progress.ProgressPage;
 import shinline.cli.progress.ProgressText;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.AthleteRecord;
-import shinline.cli.record.LineProblem;
 import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordView;
 import shinline.cli.record.WrittenFiles;
@@ -51,29 +50,27 @@ public final class ProgressCommand implements Callable<Integer> {
   private @Nullable Path out;
 
   @Mixin private LadderOption ladder;
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
   public ProgressCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
+    RecordStore store = place.store();
     try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
       return show(store, files);
     }
   }
 
   private int show(RecordStore store, OutputFiles files) {
-    RecordView record = new RecordView(place.read(store, context));
-    AthleteRecord known = record.of(athlete);
-    known.problems().stream().map(LineProblem::text).forEach(context::complain);
+    RecordView record = place.view();
+    AthleteRecord known = place.of(record, athlete);
     if (record.linesOf(athlete).isEmpty()) {
       throw CoachException.usage(unknown(record));
     }
@@ -90,8 +87,7 @@ public final class ProgressCommand implements Callable<Integer> {
     if (!page.isDevice()) {
       note(written, known.name(), page.path());
     }
-    context.out().println(Words.say("progress.page", page.path()));
-    context.out().flush();
+    context.say(Words.say("progress.page", page.path()));
     return ExitCode.MEASURED.number();
   }
 

@@ -1,7 +1,6 @@
 package shinline.cli.command;
 
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -9,7 +8,6 @@ import picocli.CommandLine.Parameters;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
-import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordWriting;
 import shinline.cli.words.Words;
 
@@ -27,26 +25,24 @@ final class RecordAddCommand implements Callable<Integer> {
   private AthleteName athlete;
 
   @Mixin private SetOptions options;
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
   RecordAddCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
-    return store
-        .appendSet(RecordWriting.set(athlete, options.fields(), LocalDate.now(clock)))
+    return place
+        .store()
+        .appendSet(RecordWriting.set(athlete, options.fields(), place.today()))
         .fold(
             added -> {
-              context.out().println(Words.say("record.added", added.id()));
-              context.out().flush();
+              context.say(Words.say("record.added", added.id()));
               return ExitCode.MEASURED.number();
             },
             there -> {

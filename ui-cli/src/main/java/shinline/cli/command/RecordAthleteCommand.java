@@ -2,7 +2,6 @@ package shinline.cli.command;
 
 import java.math.BigDecimal;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
-import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordWriting;
 import shinline.cli.text.Length;
 import shinline.cli.words.Words;
@@ -57,22 +55,18 @@ final class RecordAthleteCommand implements Callable<Integer> {
   private @Nullable String note;
 
   @Mixin private LadderOption ladder;
-  @Mixin private RecordPlace place;
-
-  private final CommandContext context;
-  private final Clock clock;
+  @Mixin private final RecordPlace place;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
   RecordAthleteCommand(CommandContext context, Clock clock) {
-    this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
     Map<String, String> fields = new LinkedHashMap<>();
     if (birthYear != null) {
-      int year = LocalDate.now(clock).getYear();
+      int year = place.today().getYear();
       if (birthYear > year || birthYear < year - OLDEST) {
         throw CoachException.usage(Words.say("record.athlete.year", birthYear));
       }
@@ -101,11 +95,7 @@ final class RecordAthleteCommand implements Callable<Integer> {
     if (note != null) {
       fields.put("note", "\"" + note.replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
     }
-    RecordStore store = place.store(clock);
-    context
-        .out()
-        .println(Words.say("record.added", store.append(RecordWriting.athlete(athlete, fields))));
-    context.out().flush();
+    place.add(RecordWriting.athlete(athlete, fields));
     return ExitCode.MEASURED.number();
   }
 }

@@ -13,9 +13,6 @@ import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.RecordLine;
-import shinline.cli.record.RecordLines;
-import shinline.cli.record.RecordStore;
-import shinline.cli.record.RecordView;
 import shinline.cli.record.RecordWriting;
 import shinline.cli.words.Words;
 
@@ -36,31 +33,29 @@ final class RecordCorrectCommand implements Callable<Integer> {
   private @Nullable Map<String, String> fields;
 
   @Mixin private SetOptions options;
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the id and mixins
   RecordCorrectCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
-    RecordLines record = place.read(store, context);
-    RecordLine line = new RecordView(record).now(RecordPlace.line(record, id));
+    RecordLine line = place.line(id);
     String added =
-        store.append(
-            RecordWriting.correction(
-                line,
-                options.fields(),
-                Optional.ofNullable(athlete),
-                fields == null ? Map.of() : fields));
-    context.out().println(Words.say("record.corrected", line.id(), added));
-    context.out().flush();
+        place
+            .store()
+            .append(
+                RecordWriting.correction(
+                    line,
+                    options.fields(),
+                    Optional.ofNullable(athlete),
+                    fields == null ? Map.of() : fields));
+    context.say(Words.say("record.corrected", line.id(), added));
     return ExitCode.MEASURED.number();
   }
 }

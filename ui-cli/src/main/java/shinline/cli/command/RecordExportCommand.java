@@ -42,27 +42,25 @@ final class RecordExportCommand implements Callable<Integer> {
       converter = Decimal.class)
   private RecordCsv.DecimalSign decimal;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the file, the mixin and the default
   RecordExportCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
-    RecordView view = new RecordView(place.read(store, context));
+    RecordStore store = place.store();
+    RecordView view = place.view();
     List<RecordLine> lines = athlete == null ? view.lines() : view.linesOf(athlete);
     try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
       files.file(file, Claim.NAMED).write(writer -> RecordCsv.write(lines, decimal, writer));
     }
-    context.out().println(Words.say("record.exported", file));
-    context.out().flush();
+    context.say(Words.say("record.exported", file));
     return ExitCode.MEASURED.number();
   }
 

@@ -12,7 +12,6 @@ import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.LineText;
 import shinline.cli.record.RecordLine;
-import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordView;
 import shinline.cli.words.Words;
 
@@ -30,25 +29,23 @@ final class RecordListCommand implements Callable<Integer> {
       converter = AthleteConverter.class)
   private @Nullable AthleteName athlete;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the mixin
   RecordListCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
-    RecordView view = new RecordView(place.read(store, context));
+    RecordView view = place.view();
     if (athlete != null) {
       List<RecordLine> lines = view.linesOf(athlete);
       lines.stream().map(LineText::of).forEach(context.out()::println);
-      view.of(athlete).problems().forEach(p -> context.complain(p.text()));
+      place.of(view, athlete);
       if (lines.isEmpty()) {
         context.out().println(Words.say("record.nobody", athlete.written()));
       }
@@ -61,7 +58,7 @@ final class RecordListCommand implements Callable<Integer> {
                       .println(
                           Words.say("record.athlete", name.written(), view.linesOf(name).size())));
       if (view.athletes().isEmpty()) {
-        context.out().println(Words.say("record.empty", store.folder().path()));
+        context.out().println(Words.say("record.empty", place.store().folder().path()));
       }
     }
     context.out().flush();

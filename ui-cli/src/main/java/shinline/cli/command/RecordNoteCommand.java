@@ -16,7 +16,6 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.Entry;
-import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordView;
 import shinline.cli.record.RecordWriting;
 import shinline.cli.words.Words;
@@ -42,16 +41,13 @@ abstract class RecordNoteCommand implements Callable<Integer> {
   @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "shinline.shared.note-text")
   private @Nullable String note;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
-  private final CommandContext context;
-  private final Clock clock;
   private final String kind;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and the mixin
   private RecordNoteCommand(CommandContext context, Clock clock, String kind) {
-    this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
     this.kind = kind;
   }
 
@@ -60,23 +56,21 @@ abstract class RecordNoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LocalDate day = date == null ? LocalDate.now(clock) : date;
+    LocalDate day = date == null ? place.today() : date;
     Map<String, String> fields = new LinkedHashMap<>(fields());
     if (note != null) {
       fields.put("note", note);
     }
-    RecordStore store = place.store(clock);
     if (kind.equals(Entry.RELEASE)) {
-      refuseForMinors(store, day);
+      refuseForMinors(day);
     }
-    String id = store.append(RecordWriting.noted(kind, athlete, day, fields));
-    context.out().println(Words.say("record.added", id));
-    context.out().flush();
+    place.add(RecordWriting.noted(kind, athlete, day, fields));
     return ExitCode.MEASURED.number();
   }
 
-  private void refuseForMinors(RecordStore store, LocalDate day) {
-    OptionalInt born = new RecordView(store.read()).of(athlete).history().profile().birthYear();
+  private void refuseForMinors(LocalDate day) {
+    OptionalInt born =
+        new RecordView(place.store().read()).of(athlete).history().profile().birthYear();
     if (born.isPresent() && day.getYear() - born.getAsInt() < ADULT_YEARS) {
       throw CoachException.usage(
           Words.say("record.release.minor", athlete.written(), String.valueOf(born.getAsInt())));

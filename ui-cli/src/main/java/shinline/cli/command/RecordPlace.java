@@ -2,16 +2,22 @@ package shinline.cli.command;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.CoachException;
+import shinline.cli.record.AthleteName;
+import shinline.cli.record.AthleteRecord;
+import shinline.cli.record.Entry;
 import shinline.cli.record.LineProblem;
 import shinline.cli.record.RecordFolder;
 import shinline.cli.record.RecordLine;
 import shinline.cli.record.RecordLines;
 import shinline.cli.record.RecordStore;
+import shinline.cli.record.RecordView;
 import shinline.cli.words.Words;
 
 /** The option that says where the record is, and the record it names. */
@@ -25,7 +31,15 @@ final class RecordPlace {
       descriptionKey = "shinline.shared.record-folder")
   private @Nullable Path folder;
 
-  RecordStore store(Clock clock) {
+  private final CommandContext context;
+  private final Clock clock;
+
+  RecordPlace(CommandContext context, Clock clock) {
+    this.context = context;
+    this.clock = clock;
+  }
+
+  RecordStore store() {
     return new RecordStore(
         RecordFolder.choose(
             Optional.ofNullable(folder),
@@ -34,15 +48,45 @@ final class RecordPlace {
         clock);
   }
 
-  /** The record; what is wrong with its lines is said. */
-  RecordLines read(RecordStore store, CommandContext context) {
-    RecordLines record = store.read();
-    record.problems().stream().map(LineProblem::text).forEach(context::complain);
+  LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  /** The record as it stands; what is wrong with its lines is said. */
+  RecordView view() {
+    return new RecordView(read());
+  }
+
+  /** What a record says of an athlete; what is wrong with the lines is said. */
+  AthleteRecord of(RecordView record, AthleteName athlete) {
+    AthleteRecord known = record.of(athlete);
+    say(known.problems());
+    return known;
+  }
+
+  /** The line of an id, or of its first letters where no other line has them, as it stands now. */
+  RecordLine line(String id) {
+    RecordLines record = read();
+    return new RecordView(record).now(line(record, id));
+  }
+
+  /** The lines; what is wrong with them is said. */
+  RecordLines read() {
+    RecordLines record = store().read();
+    say(record.problems());
     return record;
   }
 
-  /** The line of an id, or of its first letters where no other line has them. */
-  static RecordLine line(RecordLines record, String id) {
+  /** Adds an entry and says so. */
+  void add(Entry entry) {
+    context.say(Words.say("record.added", store().append(entry)));
+  }
+
+  private void say(List<LineProblem> problems) {
+    problems.stream().map(LineProblem::text).forEach(context::complain);
+  }
+
+  private static RecordLine line(RecordLines record, String id) {
     Optional<RecordLine> exact = record.withId(id);
     if (exact.isPresent()) {
       return exact.get();

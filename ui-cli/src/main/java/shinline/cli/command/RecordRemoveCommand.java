@@ -34,26 +34,24 @@ final class RecordRemoveCommand implements Callable<Integer> {
   @Option(names = "--yes")
   private boolean yes;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
   private final Question question;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and the mixin
   RecordRemoveCommand(CommandContext context, Clock clock, Question question) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
     this.question = question;
   }
 
   @Override
   public Integer call() {
-    RecordStore store = place.store(clock);
+    RecordStore store = place.store();
     int lines = new RecordView(store.read()).linesOf(athlete).size();
     if (!yes && !agreed(lines)) {
-      context.out().println(Words.say("record.remove.kept"));
-      context.out().flush();
+      context.say(Words.say("record.remove.kept"));
       return ExitCode.MEASURED.number();
     }
     try {

@@ -15,9 +15,6 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.Entry;
 import shinline.cli.record.RecordLine;
-import shinline.cli.record.RecordLines;
-import shinline.cli.record.RecordStore;
-import shinline.cli.record.RecordView;
 import shinline.cli.record.RecordWriting;
 import shinline.cli.words.Words;
 import shinline.metrics.fault.FlagKind;
@@ -41,15 +38,11 @@ final class RecordReviewCommand implements Callable<Integer> {
   @Option(names = "--stands")
   private boolean stands;
 
-  @Mixin private RecordPlace place;
-
-  private final CommandContext context;
-  private final Clock clock;
+  @Mixin private final RecordPlace place;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the id, the flag and the mixin
   RecordReviewCommand(CommandContext context, Clock clock) {
-    this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
@@ -63,15 +56,11 @@ final class RecordReviewCommand implements Callable<Integer> {
                   .map(FlagKind::jsonName)
                   .collect(Collectors.joining(", "))));
     }
-    RecordStore store = place.store(clock);
-    RecordLines record = place.read(store, context);
-    RecordLine set = new RecordView(record).now(RecordPlace.line(record, id));
+    RecordLine set = place.line(id);
     if (!set.kind().equals(Entry.SET)) {
       throw CoachException.usage(Words.say("record.review.no-set", set.id()));
     }
-    String added = store.append(RecordWriting.review(set, flag, Optional.ofNullable(rep), !stands));
-    context.out().println(Words.say("record.added", added));
-    context.out().flush();
+    place.add(RecordWriting.review(set, flag, Optional.ofNullable(rep), !stands));
     return ExitCode.MEASURED.number();
   }
 }

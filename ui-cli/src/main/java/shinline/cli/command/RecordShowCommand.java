@@ -8,9 +8,6 @@ import picocli.CommandLine.Parameters;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.LineText;
-import shinline.cli.record.RecordLine;
-import shinline.cli.record.RecordLines;
-import shinline.cli.record.RecordView;
 
 /** {@code shinline record show}: one line with every field, corrections applied. */
 @Command(
@@ -22,22 +19,19 @@ final class RecordShowCommand implements Callable<Integer> {
   @Parameters(paramLabel = "ID", descriptionKey = "shinline.shared.id")
   private String id;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
 
   private final CommandContext context;
-  private final Clock clock;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the id and the mixin
   RecordShowCommand(CommandContext context, Clock clock) {
     this.context = context;
-    this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
-    RecordLines record = place.read(place.store(clock), context);
-    RecordLine line = RecordPlace.line(record, id);
-    LineText.fields(new RecordView(record).now(line)).forEach(context.out()::println);
+    LineText.fields(place.line(id)).forEach(context.out()::println);
     context.out().flush();
     return ExitCode.MEASURED.number();
   }

@@ -20,7 +20,6 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.outcome.Progress;
 import shinline.cli.record.RecordStore;
-import shinline.cli.record.RecordView;
 import shinline.cli.session.Session;
 import shinline.cli.session.SessionFolder;
 import shinline.cli.session.SessionListener;
@@ -63,7 +62,7 @@ public final class SessionCommand implements Callable<Integer> {
       defaultValue = "point")
   private SessionCsv.Decimal decimal;
 
-  @Mixin private RecordPlace place;
+  @Mixin private final RecordPlace place;
   @Mixin private LadderOption ladder;
   @Mixin private LimitOptions limits;
 
@@ -76,12 +75,13 @@ public final class SessionCommand implements Callable<Integer> {
     this.context = context;
     this.checker = checker;
     this.clock = clock;
+    place = new RecordPlace(context, clock);
   }
 
   @Override
   public Integer call() {
     SessionFolder clips = SessionFolder.of(folder);
-    RecordStore store = place.store(clock);
+    RecordStore store = place.store();
     Ladder steps = ladder.ladder();
     if (newSheet != null) {
       if (sheet != null || watch) {
@@ -89,7 +89,7 @@ public final class SessionCommand implements Callable<Integer> {
       }
       return write(newSheet, clips, store, steps).number();
     }
-    place.read(store, context);
+    place.read();
     Session session =
         new Session(
             clips,
@@ -104,8 +104,7 @@ public final class SessionCommand implements Callable<Integer> {
                 new Told(context)));
     ExitCode worst;
     if (watch) {
-      context.out().println(Words.say("session.watching", clips.output().resolve("board.html")));
-      context.out().flush();
+      context.say(Words.say("session.watching", clips.output().resolve("board.html")));
       worst = session.watch(pause());
     } else {
       worst = session.once();
@@ -117,7 +116,7 @@ public final class SessionCommand implements Callable<Integer> {
   }
 
   private ExitCode write(Path file, SessionFolder clips, RecordStore store, Ladder steps) {
-    LocalDate today = LocalDate.now(clock);
+    LocalDate today = place.today();
     List<NewSheet.Filmed> filmed =
         clips.clips().stream()
             .map(
@@ -126,9 +125,7 @@ public final class SessionCommand implements Callable<Integer> {
                         String.valueOf(c.getFileName()),
                         SessionFolder.day(c, clock.getZone()).orElse(today)))
             .toList();
-    NewSheet empty =
-        new NewSheet(
-            filmed, new RecordView(place.read(store, context)).athletes(), choices(steps), today);
+    NewSheet empty = new NewSheet(filmed, place.view().athletes(), choices(steps), today);
     try (OutputFiles files = new OutputFiles(clips.clips())) {
       empty
           .write(file, files)

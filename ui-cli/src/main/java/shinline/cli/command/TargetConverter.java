@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,7 +11,6 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import shinline.cli.targetfile.TargetFile;
 import shinline.cli.words.Words;
-import shinline.cli.yaml.Problem;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
@@ -27,9 +25,10 @@ final class TargetConverter implements ITypeConverter<Target> {
     Path file = file(value).orElseThrow(() -> new TypeConversionException(neither(value)));
     return TargetFile.read(file)
         .fold(
-            TargetFile.Read::target,
+            target -> target,
             refused -> {
-              throw new TypeConversionException(words(file, refused.problems()));
+              throw new TypeConversionException(
+                  refused.under(Words.say("check.bad-target-file"), file));
             });
   }
 
@@ -51,12 +50,5 @@ final class TargetConverter implements ITypeConverter<Target> {
         "check.no-target",
         value,
         Arrays.stream(ShinPreset.values()).map(ShinPreset::word).collect(Collectors.joining(", ")));
-  }
-
-  private static String words(Path file, List<Problem> problems) {
-    String name = String.valueOf(file.getFileName());
-    return Words.say("check.bad-target-file")
-        + "\n"
-        + problems.stream().map(p -> "  " + p.text(name)).collect(Collectors.joining("\n"));
   }
 }

@@ -28,6 +28,12 @@ public record CommandContext(
         : Progress.silent();
   }
 
+  /** Says on the output stream, at once. */
+  public void say(String what) {
+    out.println(what);
+    out.flush();
+  }
+
   /** Says on the error stream what is wrong, at once. */
   public void complain(String what) {
     err.println("shinline: " + PrintedName.inLines(what));

@@ -4,14 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import shinline.cli.words.Words;
 import shinline.cli.yaml.Field;
 import shinline.cli.yaml.Problems;
-import shinline.cli.yaml.YamlSource;
+import shinline.cli.yaml.YamlReading;
 import shinline.metrics.ladder.AdviceLimits;
 import shinline.metrics.ladder.AtHand;
 import shinline.metrics.ladder.Ladder;
@@ -48,27 +45,20 @@ final class LadderReader {
     limits = shipped.map(Ladder::limits);
   }
 
-  LadderFile read(String text) {
-    Optional<Node> root =
-        YamlSource.root(text, problems)
-            .filter(n -> !(n instanceof ScalarNode scalar && scalar.getValue().isEmpty()));
-    if (root.isEmpty() && problems.isEmpty()) {
-      problems.add(
-          OptionalInt.empty(),
-          "",
-          Words.say("ladder-file.empty"),
-          Words.say("ladder-file.empty.do"));
-    }
-    root.ifPresent(node -> all(new Field("", node, problems)));
-    return problems.isEmpty()
-        ? new LadderFile.Read(
+  YamlReading<Ladder> read(String text) {
+    return YamlReading.of(
+        text,
+        problems,
+        new YamlReading.EmptyText(
+            Words.say("ladder-file.empty"), Words.say("ladder-file.empty.do")),
+        this::all,
+        () ->
             new Ladder(
                 steps,
                 unit.orElseThrow(),
                 maximum.orElseThrow(),
                 atHand.orElseThrow(),
-                limits.orElseThrow()))
-        : new LadderFile.Refused(problems.all());
+                limits.orElseThrow()));
   }
 
   private void all(Field file) {

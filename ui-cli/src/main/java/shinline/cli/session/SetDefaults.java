@@ -182,7 +182,7 @@ final class SetDefaults {
     String quoted = "'" + text.strip().replace("'", "''") + "'";
     return TargetFile.parse(field + ": " + quoted + "\n")
         .fold(
-            TargetFile.Read::target,
+            target -> target,
             refused -> {
               throw wrong(planned, column, text, refused.problems().get(0).whatToDo());
             });

@@ -3,14 +3,11 @@ package shinline.cli.targetfile;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import shinline.cli.words.Words;
 import shinline.cli.yaml.Field;
 import shinline.cli.yaml.Problems;
-import shinline.cli.yaml.YamlSource;
+import shinline.cli.yaml.YamlReading;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.ShinTarget;
@@ -34,22 +31,14 @@ final class TargetReader {
   private Optional<Target.TrunkBand> trunk = Optional.empty();
   private Target.Margin margin = Target.Margin.standard();
 
-  TargetFile read(String text) {
-    // A file of nothing but "---" has a root, with nothing in it.
-    Optional<Node> root =
-        YamlSource.root(text, problems)
-            .filter(n -> !(n instanceof ScalarNode scalar && scalar.getValue().isEmpty()));
-    if (root.isEmpty() && problems.isEmpty()) {
-      problems.add(
-          OptionalInt.empty(),
-          "",
-          Words.say("target-file.empty"),
-          Words.say("target-file.empty.do"));
-    }
-    root.ifPresent(node -> all(new Field("", node, problems)));
-    return problems.isEmpty()
-        ? new TargetFile.Read(new Target(shin, depth, tempo, trunk, margin))
-        : new TargetFile.Refused(problems.all());
+  YamlReading<Target> read(String text) {
+    return YamlReading.of(
+        text,
+        problems,
+        new YamlReading.EmptyText(
+            Words.say("target-file.empty"), Words.say("target-file.empty.do")),
+        this::all,
+        () -> new Target(shin, depth, tempo, trunk, margin));
   }
 
   private void all(Field file) {

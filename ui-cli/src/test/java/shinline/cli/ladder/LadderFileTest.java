@@ -41,7 +41,7 @@ class LadderFileTest {
   void whatAFileLeavesOutIsAsShipped() {
     Ladder ladder =
         LadderFile.parse("ladder: shinline-ladder/1\nat-hand: {kg: {guided-bar: 15}}\n")
-            .fold(LadderFile.Read::ladder, r -> LadderFile.shipped());
+            .fold(read -> read, r -> LadderFile.shipped());
     assertThat(ladder.atHand().of(LoadKind.GUIDED_BAR, MassUnit.KG).lightest()).isEqualTo(kg("15"));
     assertThat(ladder.steps()).isEqualTo(LadderFile.shipped().steps());
     assertThat(ladder.limits()).isEqualTo(LadderFile.shipped().limits());

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shinline.cli.yaml.YamlReading;
 import shinline.cli.yaml.YamlText;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
@@ -34,13 +35,13 @@ class TargetFileTest {
   private static Target target(String yaml) {
     return TargetFile.parse(yaml)
         .fold(
-            TargetFile.Read::target,
+            read -> read,
             refused -> {
               throw new AssertionError(refused.problems());
             });
   }
 
-  private static List<String> problems(TargetFile file) {
+  private static List<String> problems(YamlReading<Target> file) {
     return file.fold(
         read -> List.of(),
         refused -> refused.problems().stream().map(p -> p.text("day.yaml")).toList());
@@ -60,7 +61,7 @@ class TargetFileTest {
   void theDocumentedExampleIsRead() {
     assertThat(TargetFile.read(EXAMPLE))
         .isEqualTo(
-            new TargetFile.Read(
+            new YamlReading.Read<>(
                 new Target(
                     Optional.of(ShinPreset.OVER_TOE.target()),
                     new DepthTarget(
