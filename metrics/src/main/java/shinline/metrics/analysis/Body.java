@@ -62,9 +62,13 @@ record Body(
             calibration));
   }
 
-  /** The same body with mid-hip's height steadied by the bar that lies on its back. */
-  Body steadied(BarPath bar) {
-    Series height = SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx());
+  /**
+   * The same body with mid-hip's height steadied by the bar that lies on its back.
+   *
+   * @param metresPerPx empty where no length is known
+   */
+  Body steadied(BarPath bar, OptionalDouble metresPerPx) {
+    Series height = SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx(), metresPerPx);
     return new Body(
         track, scale, toe, heel, kinematics.withHipHeight(height), lookDown, calibration);
   }

@@ -26,8 +26,18 @@ final class EvidenceReading {
   /** Hips that rise first do so before the drive is nearly over. */
   private static final double EARLY_DRIVE = 0.75;
 
-  /** What is quicker than this is a wobble, what is slower is the movement itself. */
-  private static final double WOBBLE_HZ = 1.5;
+  /** What is slower than this is the movement itself, what is quicker the points' own jitter. */
+  private static final double WOBBLE_FROM_HZ = 1.3;
+
+  private static final double WOBBLE_TO_HZ = 3.5;
+
+  /** Speeding up and stopping are quick, too: the ends of lowering and hold do not count. */
+  private static final double WOBBLE_AFTER_S = 0.3;
+
+  private static final double WOBBLE_BEFORE_S = 0.15;
+
+  /** Less than about one to and fro is none. */
+  private static final double WOBBLE_LEAST_S = 0.5;
 
   /** A heel or forefoot that is up stays up about this long. */
   private static final double HELD_S = 0.3;
@@ -35,8 +45,7 @@ final class EvidenceReading {
   private final Body body;
   private final Series heel;
   private final Series toe;
-  private final Series quickKnee;
-  private final Series quickHip;
+  private final Series quickShin;
   private final BackReading back;
   private final BarMeasuring bar;
   private final Series rearFlexion;
@@ -47,10 +56,7 @@ final class EvidenceReading {
     this.back = back;
     heel = body.rise(BodyPoint.FRONT_HEEL, reps);
     toe = body.rise(BodyPoint.FRONT_TOE, reps);
-    ButterworthLowPass slow =
-        ButterworthLowPass.twoPass(WOBBLE_HZ, body.kinematics().grid().rateHz());
-    quickKnee = quick(body.track().path(BodyPoint.FRONT_KNEE).x(), slow);
-    quickHip = quick(body.kinematics().hipX(), slow);
+    quickShin = quick(body.kinematics().shinDeg(), body.kinematics().grid().rateHz());
     CleanPath rearHip = body.track().path(BodyPoint.REAR_HIP);
     CleanPath rearKnee = body.track().path(BodyPoint.REAR_KNEE);
     CleanPath rearAnkle = body.track().path(BodyPoint.REAR_ANKLE);
@@ -147,28 +153,30 @@ final class EvidenceReading {
         (r0.getAsDouble() - r1.getAsDouble()) - (f0.getAsDouble() - f1.getAsDouble()));
   }
 
+  /** How far the shin sways to either side: half of its swing, were it a pure to and fro. */
   private OptionalDouble wobble(RepTimes t) {
-    double sum = 0;
+    double from = t.startS() + WOBBLE_AFTER_S;
+    double to = t.bottomEndS() - WOBBLE_BEFORE_S;
+    if (to - from < WOBBLE_LEAST_S) {
+      return OptionalDouble.of(0);
+    }
+    double squares = 0;
     int n = 0;
-    for (Series quick : List.of(quickKnee, quickHip)) {
-      for (int i = 0; i < quick.size(); i++) {
-        // Speeding up and stopping are quick, too: the ends of the phases do not count.
-        if (quick.seen(i)
-            && quick.timeS(i) >= t.startS() + 0.2
-            && quick.timeS(i) <= t.bottomEndS() - 0.1) {
-          sum += quick.value(i) * quick.value(i);
-          n++;
-        }
+    for (int i = 0; i < quickShin.size(); i++) {
+      if (quickShin.seen(i) && quickShin.timeS(i) >= from && quickShin.timeS(i) <= to) {
+        squares += quickShin.value(i) * quickShin.value(i);
+        n++;
       }
     }
-    return n < 6
+    return n * body.kinematics().grid().stepS() < WOBBLE_LEAST_S
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Math.sqrt(sum / n) / body.scale().staturePx());
+        : OptionalDouble.of(Math.sqrt(2 * squares / n));
   }
 
-  private static Series quick(Series series, ButterworthLowPass slow) {
-    Series smooth = slow.zeroPhase(series);
-    return joined(series, smooth, i -> series.value(i) - smooth.value(i));
+  private static Series quick(Series series, double rateHz) {
+    Series smooth = ButterworthLowPass.twoPass(WOBBLE_TO_HZ, rateHz).zeroPhase(series);
+    Series slow = ButterworthLowPass.twoPass(WOBBLE_FROM_HZ, rateHz).zeroPhase(smooth);
+    return joined(smooth, slow, i -> smooth.value(i) - slow.value(i));
   }
 
   private static Series joinedSeen(Series a, Series b) {

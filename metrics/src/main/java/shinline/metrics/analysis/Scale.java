@@ -53,6 +53,10 @@ record Scale(
     return new Scale(Optional.empty(), ScaleSource.NONE, 0, Optional.empty());
   }
 
+  OptionalDouble metresPerPx() {
+    return cmPerPx.isPresent() ? OptionalDouble.of(cmPerPx.get() / 100) : OptionalDouble.empty();
+  }
+
   private Scale(double cmPerPx, ScaleSource source, double share) {
     this(Optional.of(cmPerPx), source, share, Optional.empty());
   }

@@ -151,16 +151,22 @@ public final class SetAnalysis {
             .flatMap(
                 track ->
                     BarPath.of(track, maybe.get().kinematics().grid(), legs.facing().side(), view));
-    Body body = bar.map(path -> maybe.get().steadied(path)).orElseGet(maybe::get);
+    Body body =
+        bar.map(path -> maybe.get().steadied(path, scale(maybe.get(), request, seen).metresPerPx()))
+            .orElseGet(maybe::get);
     Movements movements = Movements.of(body);
     if (movements.reps().isEmpty()) {
       return new Nothing(
           new SetRefusal.NoRep(
               movements.notCounted().stream().findFirst().map(NotCounted::reason)));
     }
-    Scale scale = Scale.of(request.scale(), seen.disc(), body);
+    Scale scale = scale(body, request, seen);
     CameraSway sway = CameraSway.of(seen.hold(), body);
     return new Set(
         new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, bar, movements));
+  }
+
+  private static Scale scale(Body body, SetRequest request, ClipObservations seen) {
+    return Scale.of(request.scale(), seen.disc(), body);
   }
 }

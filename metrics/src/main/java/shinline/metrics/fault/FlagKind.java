@@ -77,7 +77,7 @@ public enum FlagKind {
       CalibrationKey.REAR_PUSH_LIMIT),
   WOBBLE(
       FootRules::wobble,
-      FaultUnit.STATURES,
+      FaultUnit.DEGREES,
       Weight.LIGHTEST,
       Form.STEADINESS,
       FaultPicture.KNEE_WAY,

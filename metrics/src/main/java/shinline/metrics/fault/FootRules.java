@@ -37,14 +37,6 @@ final class FootRules {
   }
 
   static Optional<Breach> wobble(RepEvidence rep, SetEvidence set) {
-    OptionalDouble usual = set.median(RepEvidence::wobble);
-    if (usual.isEmpty()) {
-      return Optional.empty();
-    }
-    double limit =
-        Math.max(
-            set.limit(CalibrationKey.WOBBLE_LIMIT),
-            set.limit(CalibrationKey.WOBBLE_OF_USUAL) * usual.getAsDouble());
-    return Breach.above(rep.bottomS(), rep.wobble(), limit);
+    return Breach.above(rep.bottomS(), rep.wobble(), set.limit(CalibrationKey.WOBBLE_LIMIT));
   }
 }

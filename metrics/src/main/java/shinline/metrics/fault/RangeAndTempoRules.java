@@ -17,16 +17,19 @@ final class RangeAndTempoRules {
         : Optional.empty();
   }
 
+  /** From here on a rep is of full range, share of stature; a shorter way takes less time. */
+  private static final double FULL_TRAVEL = 0.2;
+
   static Optional<Breach> loweringRushed(RepEvidence rep, SetEvidence set) {
     double asked =
         shortest(
             set,
             set.tempo().lowering(),
-            set.most(RepEvidence::loweringS) * set.limit(CalibrationKey.LOWERING_RUSHED_LIMIT));
-    return below(
-        (rep.startS() + rep.bottomStartS()) / 2,
-        rep.loweringS(),
-        Math.max(asked, set.limit(CalibrationKey.LOWERING_RUSHED_ALWAYS)));
+            set.usualMost(RepEvidence::loweringS)
+                * set.limit(CalibrationKey.LOWERING_RUSHED_LIMIT));
+    double always =
+        set.limit(CalibrationKey.LOWERING_RUSHED_ALWAYS) * Math.min(1, rep.travel() / FULL_TRAVEL);
+    return below((rep.startS() + rep.bottomStartS()) / 2, rep.loweringS(), Math.max(asked, always));
   }
 
   /** Where no hold is asked for, only a set with a real hold can have one too short. */

@@ -21,7 +21,8 @@ import shinline.metrics.bar.BarLean;
  * @param rearOpenDeg opening of the rear knee beyond that of the front knee early in the drive
  * @param travel hip travel
  * @param driveSpeed mean upward speed of the hip in the drive, statures a second
- * @param wobble root mean square of quick to and fro in lowering and hold
+ * @param wobble how far the shin sways to either side in lowering and hold, quicker than the
+ *     movement itself, degrees
  * @param barLean what the end of a bar on the back tells of the trunk
  * @param back the bow of the back at the bottom against standing
  */

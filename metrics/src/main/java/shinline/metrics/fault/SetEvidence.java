@@ -47,6 +47,12 @@ record SetEvidence(
     return reps.stream().mapToDouble(of).max().orElse(0);
   }
 
+  /** The second most of three reps or more: one rep whose begin was misread sets no measure. */
+  double usualMost(ToDoubleFunction<RepEvidence> of) {
+    double[] rising = reps.stream().mapToDouble(of).sorted().toArray();
+    return rising.length < 3 ? most(of) : rising[rising.length - 2];
+  }
+
   double quickestDriveS() {
     return reps.stream().mapToDouble(RepEvidence::driveS).min().orElse(0);
   }

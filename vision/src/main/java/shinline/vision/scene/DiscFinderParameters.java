@@ -43,6 +43,6 @@ public record DiscFinderParameters(
    * the other look like one that is turned. A bar 20° off the side still has 0.94.
    */
   public static DiscFinderParameters forFollowing() {
-    return new DiscFinderParameters(12, 120, 0.5, 0.015, 0.92, 8);
+    return new DiscFinderParameters(40, 120, 0.5, 0.015, 0.92, 8);
   }
 }
