@@ -185,7 +185,6 @@ class FlagLimitTest {
         EnumSet.of(
             CalibrationKey.HEEL_RISE_STEEP,
             CalibrationKey.HEEL_RISE_PITCH,
-            CalibrationKey.WOBBLE_OF_USUAL,
             CalibrationKey.LOWERING_RUSHED_ALWAYS,
             CalibrationKey.HOLD_SKIPPED_REAL_HOLD));
     List<CalibrationKey> left = new ArrayList<>();
@@ -221,20 +220,28 @@ class FlagLimitTest {
     }
   }
 
+  /** One rep whose begin was misread as far too early must not make all others rushed. */
   @Test
-  void inAnUnsteadySetAWobbleIsSoManyTimesTheUsualOne() {
+  void theSlowestLoweringOfThreeSetsNoMeasure() {
     for (Calibration limits : shipped()) {
-      double times = limits.value(CalibrationKey.WOBBLE_OF_USUAL);
-      double usual = limits.value(CalibrationKey.WOBBLE_LIMIT) * 0.9;
+      RepEvidence usual = rep().lowering(1).make();
+      List<RepEvidence> reps = List.of(rep().lowering(9).make(), usual, usual);
+      assertThat(new FaultFinder(limits, TempoTarget.any(), 0.3, NO_PITCH).find(reps))
+          .allSatisfy(faults -> assertThat(faults).isEmpty());
+    }
+  }
+
+  /** A short way down takes less time. */
+  @Test
+  void aShortRangeMayBeQuicker() {
+    for (Calibration limits : shipped()) {
+      double always = limits.value(CalibrationKey.LOWERING_RUSHED_ALWAYS);
       for (double side : new double[] {-JUST, JUST}) {
-        double value = usual * times * (1 + side);
-        List<RepEvidence> reps =
-            List.of(
-                rep().wobble(usual).make(), rep().wobble(usual).make(), rep().wobble(value).make());
-        boolean told =
-            new FaultFinder(limits, TempoTarget.any(), 0.3, NO_PITCH)
-                .find(reps).get(2).stream().anyMatch(f -> f.kind() == FlagKind.WOBBLE);
-        assertThat(told).isEqualTo(side > 0);
+        RepEvidence quick = rep().travel(0.1).lowering(always / 2 * (1 + side)).make();
+        List<List<Fault>> faults =
+            new FaultFinder(limits, TempoTarget.any(), 0.3, NO_PITCH).find(List.of(quick, quick));
+        assertThat(faults.get(1).stream().map(Fault::kind).toList())
+            .isEqualTo(side < 0 ? List.of(FlagKind.LOWERING_RUSHED) : List.of());
       }
     }
   }
