@@ -42,6 +42,7 @@ import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
 import shinline.vision.clip.FrameTimes;
+import shinline.vision.library.OpenCvParts;
 import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.BarObserver;
 import shinline.vision.observation.CameraObserver;
@@ -85,6 +86,8 @@ public final class ClipCheck implements ClipChecker {
     if (refusal.isPresent()) {
       return unreadable(clip, refusal.get());
     }
+    // Before a second thread loads libraries.
+    OpenCvParts.choose();
     ClipOptions how =
         new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads())
             .within(options.limits());

@@ -24,7 +24,7 @@ public final class ProgramFolder {
   private static final String LIBRARIES = "libraries";
   private static final String RUNS = "runs";
 
-  /** What unpacked libraries take on any system, with room to spare: 202 MB were seen on Linux. */
+  /** What unpacked libraries take on any system, with room to spare: 156 MB were seen on Linux. */
   private static final long LIBRARY_BYTES = 300L << 20;
 
   /** What one run unpacks for itself: 21 MB were seen on Linux. */

@@ -122,6 +122,19 @@ class LeftoversTest {
     assertThat(folder.resolve("said")).content().contains("MB are free", ProgramFolder.VARIABLE);
   }
 
+  /** Those of OpenCV need GTK, without which no clip could be measured. */
+  @Test
+  void nothingForWindowsIsLoaded() throws Exception {
+    Films.still(folder.resolve("still.mp4"), Films.athlete(), 30, Films.Index.LAST);
+    assertThat(run(BadInputTest.command("still.mp4", "--no-report"))).isEqualTo(4);
+    try (Stream<Path> unpacked = Files.walk(cache.resolve("libraries"))) {
+      assertThat(unpacked.map(p -> p.getFileName().toString()))
+          .as("the optical flow's, and not the windows'")
+          .anyMatch(name -> name.contains("jniopencv_video."))
+          .noneMatch(name -> name.contains("jniopencv_highgui."));
+    }
+  }
+
   @Test
   void tidyTakesAwayWhatWasUnpacked() throws Exception {
     assertThat(run(BadInputTest.command("tiny.mp4", "--out", "results"))).isEqualTo(4);

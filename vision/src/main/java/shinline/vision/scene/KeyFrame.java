@@ -14,6 +14,7 @@ import org.bytedeco.opencv.opencv_core.Rect;
 import org.bytedeco.opencv.opencv_core.Scalar;
 import org.bytedeco.opencv.opencv_core.Size;
 import org.bytedeco.opencv.opencv_core.TermCriteria;
+import shinline.vision.library.OpenCvParts;
 
 /** A shrunk grey picture with the background points in it that others are compared with. */
 final class KeyFrame implements AutoCloseable {
@@ -30,6 +31,10 @@ final class KeyFrame implements AutoCloseable {
   private static final int RANSAC_ROUNDS = 400;
   private static final double RANSAC_CONFIDENCE = 0.995;
   private static final int REFINE_ROUNDS = 10;
+
+  static {
+    OpenCvParts.choose();
+  }
 
   private final Mat picture;
   private final Mat points;

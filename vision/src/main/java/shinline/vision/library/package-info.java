@@ -1,0 +1,5 @@
+/** Which parts of the native libraries are loaded. */
+@NullMarked
+package shinline.vision.library;
+
+import org.jspecify.annotations.NullMarked;
