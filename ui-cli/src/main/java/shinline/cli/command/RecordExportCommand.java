@@ -6,12 +6,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 import shinline.cli.context.CommandContext;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.outcome.ExitCode;
@@ -39,8 +38,8 @@ final class RecordExportCommand implements Callable<Integer> {
       names = "--decimal",
       paramLabel = "point|comma",
       defaultValue = "point",
-      converter = Decimal.class)
-  private RecordCsv.DecimalSign decimal;
+      converter = DecimalConverter.class)
+  private DecimalSign decimal;
 
   @Mixin private final RecordPlace place;
 
@@ -62,18 +61,5 @@ final class RecordExportCommand implements Callable<Integer> {
     }
     context.say(Words.say("record.exported", file));
     return ExitCode.MEASURED.number();
-  }
-
-  private static final class Decimal implements ITypeConverter<RecordCsv.DecimalSign> {
-    @Override
-    public RecordCsv.DecimalSign convert(String value) {
-      return switch (value) {
-        case "point" -> RecordCsv.DecimalSign.POINT;
-        case "comma" -> RecordCsv.DecimalSign.COMMA;
-        default ->
-            throw new TypeConversionException(
-                Words.say("option.among", value, String.join(", ", List.of("point", "comma"))));
-      };
-    }
   }
 }

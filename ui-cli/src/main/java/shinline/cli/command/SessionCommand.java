@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.context.CommandContext;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
@@ -24,7 +25,6 @@ import shinline.cli.session.Session;
 import shinline.cli.session.SessionFolder;
 import shinline.cli.session.SessionListener;
 import shinline.cli.sheet.NewSheet;
-import shinline.cli.team.SessionCsv;
 import shinline.cli.text.Cautions;
 import shinline.cli.words.Words;
 import shinline.metrics.ladder.Ladder;
@@ -58,9 +58,9 @@ public final class SessionCommand implements Callable<Integer> {
   @Option(
       names = "--decimal",
       paramLabel = "SIGN",
-      converter = Decimal.class,
+      converter = DecimalConverter.class,
       defaultValue = "point")
-  private SessionCsv.Decimal decimal;
+  private DecimalSign decimal;
 
   @Mixin private final RecordPlace place;
   @Mixin private LadderOption ladder;
@@ -185,20 +185,6 @@ public final class SessionCommand implements Callable<Integer> {
     @Override
     public Progress measuring(String label) {
       return context.progress(label);
-    }
-  }
-
-  private static final class Decimal
-      implements picocli.CommandLine.ITypeConverter<SessionCsv.Decimal> {
-    @Override
-    public SessionCsv.Decimal convert(String value) {
-      return switch (value) {
-        case "point" -> SessionCsv.Decimal.POINT;
-        case "comma" -> SessionCsv.Decimal.COMMA;
-        default ->
-            throw new picocli.CommandLine.TypeConversionException(
-                Words.say("option.among", value, String.join(", ", List.of("point", "comma"))));
-      };
     }
   }
 }

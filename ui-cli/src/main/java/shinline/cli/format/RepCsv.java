@@ -1,7 +1,5 @@
 package shinline.cli.format;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
@@ -9,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import shinline.cli.csv.CsvTable;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.JudgementWords;
 import shinline.metrics.fault.FlagKind;
@@ -17,10 +16,8 @@ import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 
 /**
- * One row a rep, for a spreadsheet: RFC 4180, UTF-8 without a byte order mark (every current
- * spreadsheet opens it, and a mark spoils the first heading for programs), numbers with a point,
- * each value followed by its ±, an empty cell where nothing was measured. Names as in
- * docs/result-format.md.
+ * One row a rep, for a spreadsheet: numbers with a point, each value followed by its ±, an empty
+ * cell where nothing was measured. Names as in docs/result-format.md.
  */
 public final class RepCsv {
   private static final int PLACES = 3;
@@ -34,12 +31,10 @@ public final class RepCsv {
 
   /** Writes heading and rows. */
   public static void write(ClipReport.Measured report, Writer out) throws IOException {
-    CsvWriter csv = writer(out);
-    csv.writeRecord(names());
-    for (RepResult rep : report.set().reps()) {
-      csv.writeRecord(row(report.clip().fileName(), rep));
-    }
-    csv.flush();
+    String clip = report.clip().fileName();
+    CsvTable.write(
+        Stream.concat(Stream.of(names()), report.set().reps().stream().map(rep -> row(clip, rep))),
+        out);
   }
 
   /** What such a file begins with. */
@@ -49,13 +44,7 @@ public final class RepCsv {
 
   /** The heading alone: what a clip without a measured set has. */
   public static void header(Writer out) throws IOException {
-    CsvWriter csv = writer(out);
-    csv.writeRecord(names());
-    csv.flush();
-  }
-
-  private static CsvWriter writer(Writer out) {
-    return CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
+    CsvTable.write(Stream.of(names()), out);
   }
 
   static List<String> names() {
@@ -72,7 +61,7 @@ public final class RepCsv {
 
   private static List<String> row(String clip, RepResult rep) {
     List<String> cells = new ArrayList<>();
-    cells.add(defused(clip));
+    cells.add(CsvTable.defused(clip));
     cells.add(Integer.toString(rep.rep()));
     cells.add(rep.verdict().map(v -> v.name().toLowerCase(Locale.ROOT)).orElse(""));
     cells.add(Decimals.fixed(rep.startS(), PLACES));
@@ -89,12 +78,7 @@ public final class RepCsv {
             .map(FlagKind::jsonName)
             .distinct()
             .collect(Collectors.joining(" ")));
-    cells.add(defused(String.join("; ", JudgementWords.reasons(rep))));
+    cells.add(CsvTable.defused(String.join("; ", JudgementWords.reasons(rep))));
     return cells;
-  }
-
-  /** A text that a spreadsheet would take for a formula gets an apostrophe in front of it. */
-  static String defused(String text) {
-    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

@@ -7,18 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import shinline.cli.crossing.PictureAxis;
+import shinline.cli.csv.CsvTable;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.track.BodyPoint;
 import shinline.vision.scene.CameraPath;
 
 /**
- * Writes the frame-by-frame table of docs/result-format.md: RFC 4180, fixed decimals, an empty cell
- * where nothing was seen. Image coordinates have y down, as a picture program shows them.
+ * Writes the frame-by-frame table of docs/result-format.md: fixed decimals, an empty cell where
+ * nothing was seen. Image coordinates have y down, as a picture program shows them.
  */
 public final class SeriesCsv {
-  private static final String LINE_END = "\r\n";
   private static final int TIME_PLACES = 5;
   private static final int VALUE_PLACES = 3;
   private static final int PIXEL_PLACES = 2;
@@ -46,31 +48,37 @@ public final class SeriesCsv {
    */
   public static void write(SeriesTable series, int heightPx, CameraPath camera, Writer out)
       throws IOException {
-    header(out);
     PictureAxis axis = new PictureAxis(heightPx);
-    for (int row = 0; row < series.rows(); row++) {
-      List<String> cells = new ArrayList<>();
-      cells.add(Decimals.fixed(series.timeS(row), TIME_PLACES));
-      for (Column column : COLUMNS) {
-        cells.add(cell(series.value(column, row), VALUE_PLACES));
-      }
-      cells.add(Integer.toString(series.frame(row)));
-      for (BodyPoint point : BodyPoint.values()) {
-        OptionalDouble x = series.x(point, row);
-        OptionalDouble up = series.y(point, row);
-        if (x.isPresent() && up.isPresent()) {
-          Point2D at =
-              camera.inFrame(series.timeS(row), x.getAsDouble(), axis.rowOf(up.getAsDouble()));
-          cells.add(Decimals.fixed(at.getX(), PIXEL_PLACES));
-          cells.add(Decimals.fixed(at.getY(), PIXEL_PLACES));
-        } else {
-          cells.add("");
-          cells.add("");
-        }
-        cells.add(cell(series.confidence(point, row), VALUE_PLACES));
-      }
-      out.write(String.join(",", cells) + LINE_END);
+    CsvTable.write(
+        Stream.concat(
+            Stream.of(names()),
+            IntStream.range(0, series.rows()).mapToObj(row -> cells(series, row, axis, camera))),
+        out);
+  }
+
+  private static List<String> cells(
+      SeriesTable series, int row, PictureAxis axis, CameraPath camera) {
+    List<String> cells = new ArrayList<>();
+    cells.add(Decimals.fixed(series.timeS(row), TIME_PLACES));
+    for (Column column : COLUMNS) {
+      cells.add(cell(series.value(column, row), VALUE_PLACES));
     }
+    cells.add(Integer.toString(series.frame(row)));
+    for (BodyPoint point : BodyPoint.values()) {
+      OptionalDouble x = series.x(point, row);
+      OptionalDouble up = series.y(point, row);
+      if (x.isPresent() && up.isPresent()) {
+        Point2D at =
+            camera.inFrame(series.timeS(row), x.getAsDouble(), axis.rowOf(up.getAsDouble()));
+        cells.add(Decimals.fixed(at.getX(), PIXEL_PLACES));
+        cells.add(Decimals.fixed(at.getY(), PIXEL_PLACES));
+      } else {
+        cells.add("");
+        cells.add("");
+      }
+      cells.add(cell(series.confidence(point, row), VALUE_PLACES));
+    }
+    return cells;
   }
 
   /** What such a file begins with. */
@@ -80,7 +88,7 @@ public final class SeriesCsv {
 
   /** The heading alone: what a clip without a measured set has. */
   public static void header(Writer out) throws IOException {
-    out.write(String.join(",", names()) + LINE_END);
+    CsvTable.write(Stream.of(names()), out);
   }
 
   /** Every column's name, in order. */

@@ -1,8 +1,6 @@
 package shinline.cli.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
@@ -10,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import shinline.cli.csv.CsvTable;
+import shinline.cli.csv.DecimalSign;
 
 /**
  * The sets of the record as a table, a row each, corrections applied. Columns are the fields of a
@@ -48,18 +49,6 @@ public final class RecordCsv {
           "result.driveSpeedMps",
           "result.barSpeedMps");
 
-  /** Sign before the decimals; where it is the comma, a semicolon parts the columns. */
-  public enum DecimalSign {
-    POINT(','),
-    COMMA(';');
-
-    private final char separator;
-
-    DecimalSign(char separator) {
-      this.separator = separator;
-    }
-  }
-
   private RecordCsv() {}
 
   public static void write(List<RecordLine> lines, DecimalSign sign, Writer out)
@@ -80,16 +69,12 @@ public final class RecordCsv {
     List.of("schema", "kind", "recordedAt").forEach(more::remove);
     List<String> columns = new ArrayList<>(FIXED);
     columns.addAll(more);
-    CsvWriter csv =
-        CsvWriter.builder()
-            .lineDelimiter(LineDelimiter.CRLF)
-            .fieldSeparator(sign.separator)
-            .build(out);
-    csv.writeRecord(columns);
-    for (Map<String, JsonNode> row : rows) {
-      csv.writeRecord(columns.stream().map(c -> text(row.get(c), sign)).toList());
-    }
-    csv.flush();
+    CsvTable.write(
+        Stream.concat(
+            Stream.of(columns),
+            rows.stream().map(row -> columns.stream().map(c -> text(row.get(c), sign)).toList())),
+        sign,
+        out);
   }
 
   private static void flatten(String path, JsonNode node, Map<String, JsonNode> row) {
@@ -109,11 +94,8 @@ public final class RecordCsv {
     if (value == null || value.isNull()) {
       return "";
     } else if (value.isNumber()) {
-      String plain = value.decimalValue().toPlainString();
-      return sign == DecimalSign.COMMA ? plain.replace('.', ',') : plain;
+      return sign.cell(value.decimalValue().toPlainString());
     }
-    String text = value.isTextual() ? value.textValue() : value.toString();
-    // A spreadsheet takes a text that begins so for a formula.
-    return text.isEmpty() || "=+-@\t\r".indexOf(text.charAt(0)) < 0 ? text : "'" + text;
+    return CsvTable.defused(value.isTextual() ? value.textValue() : value.toString());
   }
 }

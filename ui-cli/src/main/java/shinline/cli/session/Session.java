@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import shinline.cli.check.ClipChecker;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.finding.ClipDigests;
 import shinline.cli.finding.ClipFindings;
@@ -16,7 +17,6 @@ import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.record.RecordStore;
 import shinline.cli.sheet.SessionSheet;
-import shinline.cli.team.SessionCsv;
 import shinline.metrics.ladder.Ladder;
 
 /** A whole session: once over the folder, or for as long as clips arrive. */
@@ -36,7 +36,7 @@ public final class Session {
       String version,
       RecordStore store,
       Ladder ladder,
-      SessionCsv.Decimal decimal,
+      DecimalSign decimal,
       Clock clock,
       SessionListener listener) {}
 

@@ -3,6 +3,7 @@ package shinline.cli.session;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
@@ -18,9 +19,9 @@ import shinline.cli.team.TeamPage;
 final class SessionPages {
   private final Path folder;
   private final OutputFiles files;
-  private final SessionCsv.Decimal sign;
+  private final DecimalSign sign;
 
-  SessionPages(Path folder, OutputFiles files, SessionCsv.Decimal sign) {
+  SessionPages(Path folder, OutputFiles files, DecimalSign sign) {
     this.folder = folder;
     this.files = files;
     this.sign = sign;

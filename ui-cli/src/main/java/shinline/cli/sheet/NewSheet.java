@@ -1,11 +1,8 @@
 package shinline.cli.sheet;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
+import shinline.cli.csv.CsvTable;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
@@ -77,9 +75,9 @@ public final class NewSheet {
     }
     List<Path> all = List.of(file, SheetFile.athletesBeside(file), SheetFile.beside(file, CHOICES));
     List<WholeFile> wholes = all.stream().map(f -> free(f, files)).toList();
-    wholes.get(0).write(w -> csv(sets(), w));
-    wholes.get(1).write(w -> csv(athleteRows(), w));
-    wholes.get(2).write(w -> csv(choiceRows(), w));
+    wholes.get(0).write(w -> CsvTable.write(sets().stream(), w));
+    wholes.get(1).write(w -> CsvTable.write(athleteRows().stream(), w));
+    wholes.get(2).write(w -> CsvTable.write(choiceRows().stream(), w));
     return all;
   }
 
@@ -87,12 +85,6 @@ public final class NewSheet {
     WholeFile whole = files.file(file, Claim.OURS);
     whole.checkWritable();
     return whole;
-  }
-
-  private static void csv(List<List<String>> rows, Writer out) throws IOException {
-    CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
-    rows.forEach(csv::writeRecord);
-    csv.flush();
   }
 
   private void workbook(OutputStream out) throws IOException {

@@ -1,17 +1,19 @@
 package shinline.cli.team;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import shinline.cli.csv.CsvTable;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.finding.ClipFinding;
 import shinline.cli.record.MeasuredSet;
 import shinline.metrics.result.Measure;
@@ -22,13 +24,7 @@ import shinline.metrics.training.SetEntry;
 public final class SessionCsv {
   private SessionCsv() {}
 
-  /** Sign before the decimals; where it is the comma, a semicolon parts the columns. */
-  public enum Decimal {
-    POINT,
-    COMMA
-  }
-
-  public static void write(SessionView session, Decimal sign, Writer out) throws IOException {
+  public static void write(SessionView session, DecimalSign sign, Writer out) throws IOException {
     List<SetOutcome> sets =
         session.athletes().stream()
             .flatMap(a -> a.sets().stream())
@@ -36,11 +32,6 @@ public final class SessionCsv {
             .toList();
     TreeSet<String> others = new TreeSet<>();
     sets.forEach(s -> others.addAll(s.planned().others().keySet()));
-    CsvWriter csv =
-        CsvWriter.builder()
-            .lineDelimiter(LineDelimiter.CRLF)
-            .fieldSeparator(sign == Decimal.COMMA ? ';' : ',')
-            .build(out);
     List<String> head =
         new ArrayList<>(
             List.of(
@@ -75,37 +66,43 @@ public final class SessionCsv {
     }
     head.addAll(List.of("loweringS", "holdS", "driveSpeedMps", "note"));
     head.addAll(others);
-    csv.writeRecord(head);
-    for (SetOutcome set : sets) {
-      List<String> cells = row(set, sign);
-      others.forEach(o -> cells.add(defused(set.planned().others().getOrDefault(o, ""))));
-      csv.writeRecord(cells);
-    }
-    csv.flush();
+    CsvTable.write(
+        Stream.concat(
+            Stream.of(head),
+            sets.stream()
+                .map(
+                    set -> {
+                      List<String> cells = row(set, sign);
+                      Map<String, String> own = set.planned().others();
+                      others.forEach(o -> cells.add(CsvTable.defused(own.getOrDefault(o, ""))));
+                      return cells;
+                    })),
+        sign,
+        out);
   }
 
-  private static List<String> row(SetOutcome set, Decimal sign) {
+  private static List<String> row(SetOutcome set, DecimalSign sign) {
     Optional<SetEntry> entry = set.entry();
     Optional<SetCounts> counts = entry.map(SetEntry::counts);
     Optional<SetCounts.Verdicts> verdicts = counts.flatMap(SetCounts::verdicts);
     List<String> cells = new ArrayList<>();
     cells.add("" + set.planned().row());
-    cells.add(defused(set.planned().clip().orElse("")));
-    cells.add(defused(set.athlete().written()));
+    cells.add(CsvTable.defused(set.planned().clip().orElse("")));
+    cells.add(CsvTable.defused(set.athlete().written()));
     cells.add(word(set.leg()));
     cells.add(text(entry, e -> e.date().toString()));
-    cells.add(defused(text(entry, SetEntry::step)));
-    cells.add(defused(set.planned().work().label().orElse("")));
+    cells.add(CsvTable.defused(text(entry, SetEntry::step)));
+    cells.add(CsvTable.defused(set.planned().work().label().orElse("")));
     cells.add(set.planned().work().purpose().word());
     cells.add(
         entry.isPresent() && entry.get().asked().sets().isPresent()
             ? "" + entry.get().asked().sets().getAsInt()
             : "");
     cells.add(text(entry, e -> "" + e.asked().reps()));
-    cells.add(defused(text(entry, e -> e.asked().target())));
-    cells.add(defused(text(entry.flatMap(e -> e.asked().tempo()), t -> t)));
+    cells.add(CsvTable.defused(text(entry, e -> e.asked().target())));
+    cells.add(CsvTable.defused(text(entry.flatMap(e -> e.asked().tempo()), t -> t)));
     cells.add(
-        text(entry.flatMap(SetEntry::load), l -> decimal(l.mass().value().toPlainString(), sign)));
+        text(entry.flatMap(SetEntry::load), l -> sign.cell(l.mass().value().toPlainString())));
     cells.add(text(entry.flatMap(SetEntry::load), l -> l.mass().unit().word()));
     cells.add(text(entry.flatMap(SetEntry::load), l -> l.kind().word()));
     cells.add(word(set.planned().seen().pain()));
@@ -130,15 +127,14 @@ public final class SessionCsv {
         .map(m -> measured.flatMap(s -> Optional.ofNullable(s.atBottom().get(m.jsonName()))))
         .forEach(
             mean -> {
-              cells.add(text(mean, m -> decimal("" + m.mean(), sign)));
+              cells.add(text(mean, m -> sign.cell("" + m.mean())));
               cells.add(
-                  text(
-                      mean.flatMap(MeasuredSet.BottomMean::plusMinus), v -> decimal("" + v, sign)));
+                  text(mean.flatMap(MeasuredSet.BottomMean::plusMinus), v -> sign.cell("" + v)));
             });
-    cells.add(text(measured.flatMap(MeasuredSet::loweringS), v -> decimal("" + v, sign)));
-    cells.add(text(measured.flatMap(MeasuredSet::holdS), v -> decimal("" + v, sign)));
-    cells.add(text(measured.flatMap(MeasuredSet::driveSpeedMps), v -> decimal("" + v, sign)));
-    cells.add(defused(set.planned().seen().note().orElse("")));
+    cells.add(text(measured.flatMap(MeasuredSet::loweringS), v -> sign.cell("" + v)));
+    cells.add(text(measured.flatMap(MeasuredSet::holdS), v -> sign.cell("" + v)));
+    cells.add(text(measured.flatMap(MeasuredSet::driveSpeedMps), v -> sign.cell("" + v)));
+    cells.add(CsvTable.defused(set.planned().seen().note().orElse("")));
     return cells;
   }
 
@@ -148,14 +144,5 @@ public final class SessionCsv {
 
   private static String word(@org.jspecify.annotations.Nullable Enum<?> constant) {
     return constant == null ? "" : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static String decimal(String number, Decimal sign) {
-    return sign == Decimal.COMMA ? number.replace('.', ',') : number;
-  }
-
-  /** A text that a spreadsheet would take for a formula gets an apostrophe in front of it. */
-  private static String defused(String text) {
-    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

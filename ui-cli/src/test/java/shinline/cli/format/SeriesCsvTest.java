@@ -2,9 +2,9 @@ package shinline.cli.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
@@ -20,7 +20,9 @@ class SeriesCsvTest {
   private static List<String[]> rows(CameraPath camera) throws IOException {
     StringWriter out = new StringWriter();
     SeriesCsv.write(Sets.measured("x.mp4").set().series(), 540, camera, out);
-    return Arrays.stream(out.toString().split("\r\n")).map(l -> l.split(",", -1)).toList();
+    return CsvReader.builder().ofCsvRecord(out.toString()).stream()
+        .map(r -> r.getFields().toArray(String[]::new))
+        .toList();
   }
 
   @Test

@@ -26,13 +26,13 @@ import shinline.cli.Sets;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.context.CommandContext;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.ladder.LadderFile;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.cli.record.RecordFolder;
 import shinline.cli.record.RecordStore;
-import shinline.cli.team.SessionCsv;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.metrics.track.Side;
@@ -440,7 +440,7 @@ class SessionTest {
                 "test",
                 new RecordStore(new RecordFolder(record), Clock.systemUTC()),
                 LadderFile.shipped(),
-                SessionCsv.Decimal.POINT,
+                DecimalSign.POINT,
                 Clock.fixed(Instant.parse("2026-03-09T10:00:00Z"), ZoneOffset.UTC),
                 new SilentListener()));
     Iterator<Step> steps =

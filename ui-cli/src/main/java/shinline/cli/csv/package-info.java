@@ -1,0 +1,5 @@
+/** Tables of text for spreadsheets and programs. */
+@NullMarked
+package shinline.cli.csv;
+
+import org.jspecify.annotations.NullMarked;
