@@ -13,12 +13,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.check.ClipChecker;
+import shinline.cli.check.PhotoCheck;
+import shinline.cli.check.PhotoChecker;
 import shinline.cli.command.AccuracyCommand;
 import shinline.cli.command.AdviseCommand;
 import shinline.cli.command.CalibrateCommand;
 import shinline.cli.command.CheckCommand;
 import shinline.cli.command.CompareCommand;
 import shinline.cli.command.LadderCommand;
+import shinline.cli.command.PhotoCommand;
 import shinline.cli.command.ProgressCommand;
 import shinline.cli.command.RecordCommand;
 import shinline.cli.command.SessionCommand;
@@ -38,10 +41,16 @@ import shinline.cli.words.Words;
 public final class Main {
   private final CommandContext surroundings;
   private final ClipChecker checker;
+  private final PhotoChecker photos;
 
   public Main(CommandContext surroundings, ClipChecker checker) {
+    this(surroundings, checker, new PhotoCheck());
+  }
+
+  public Main(CommandContext surroundings, ClipChecker checker, PhotoChecker photos) {
     this.surroundings = surroundings;
     this.checker = checker;
+    this.photos = photos;
   }
 
   public static void main(String[] args) {
@@ -58,8 +67,8 @@ public final class Main {
             Typography.of(charset),
             terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
             terminal ? CommandContext.Watched.TERMINAL : CommandContext.Watched.PIPE);
-    ClipChecker checker = new PreparedChecker(new ClipCheck(), ProgramFolder.ofUser());
-    int code = new Main(surroundings, checker).run(args);
+    PreparedChecker checker = new PreparedChecker(new ClipCheck(), ProgramFolder.ofUser());
+    int code = new Main(surroundings, checker, checker.photos(new PhotoCheck())).run(args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -88,6 +97,7 @@ public final class Main {
   CommandLine commands() {
     CommandLine line = new CommandLine(new ShinlineCommand());
     line.addSubcommand(new CheckCommand(surroundings, checker));
+    line.addSubcommand(new PhotoCommand(surroundings, photos));
     line.addSubcommand(new SessionCommand(surroundings, checker, clock()));
     line.addSubcommand(new CompareCommand(surroundings));
     line.addSubcommand(new AccuracyCommand(surroundings, checker));

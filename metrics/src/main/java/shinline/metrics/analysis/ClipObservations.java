@@ -5,6 +5,7 @@ import java.util.Optional;
 import shinline.metrics.back.TrunkOutline;
 import shinline.metrics.bar.BarTrack;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.view.Attitude;
 import shinline.metrics.view.RoomSight;
 
 /**
@@ -54,6 +55,11 @@ public record ClipObservations(
         List.of(),
         List.of(),
         Optional.empty());
+  }
+
+  /** What tells how the camera stood: the coach's word, and the room. */
+  Attitude.Evidence ofCamera(SetRequest.Overrides told) {
+    return new Attitude.Evidence(told.rollDeg(), told.pitchDeg(), room);
   }
 
   public ClipObservations withHold(CameraHold cameraHold) {

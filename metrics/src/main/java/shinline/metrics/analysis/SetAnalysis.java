@@ -61,11 +61,11 @@ public final class SetAnalysis {
 
   private Attitude attitude(
       RawTrack raw, LegTrack legs, SetRequest request, ClipObservations seen) {
-    Attitude.Evidence evidence =
-        new Attitude.Evidence(
-            request.overrides().rollDeg(), request.overrides().pitchDeg(), seen.room());
     return Attitude.of(
-        evidence, ShoulderSight.of(raw, calibration).believed(raw), legs, calibration);
+        seen.ofCamera(request.overrides()),
+        ShoulderSight.of(raw, calibration).believed(raw),
+        legs,
+        calibration);
   }
 
   private Landmarks landmarks(LegTrack legs, Attitude attitude) {

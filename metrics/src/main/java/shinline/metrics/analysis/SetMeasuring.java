@@ -18,7 +18,6 @@ import shinline.metrics.fault.FaultPicture;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.fault.Sight;
 import shinline.metrics.geometry.ViewGeometry;
-import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.judgement.JudgeParameters;
 import shinline.metrics.judgement.RepJudge;
 import shinline.metrics.judgement.RepReadings;
@@ -96,11 +95,15 @@ final class SetMeasuring {
     RepMeasuring measuring =
         new RepMeasuring(
             body,
-            sight,
             scale,
-            new AttitudeDoubt(body, attitude, sway.rollDeg()),
             sway,
-            yawDeg,
+            new BottomMeasuring(
+                body,
+                sight,
+                scale,
+                new AttitudeDoubt(body, attitude, sway.rollDeg()),
+                sway,
+                yawDeg),
             frameS());
     BackReading back = back();
     BarMeasuring bar = bar();
@@ -206,62 +209,13 @@ final class SetMeasuring {
   }
 
   private SetUp setUp(BackReading back) {
-    List<Warning> warnings = new ArrayList<>();
-    if (Math.abs(yawDeg) > body.calibration().value(CalibrationKey.SIDE_VIEW_WARNED)) {
-      warnings.add(new Warning.OffSide(Math.abs(yawDeg)));
-    }
-    unsurePitch().ifPresent(warnings::add);
-    scale.warning().ifPresent(warnings::add);
-    if (sway.noticed()) {
-      warnings.add(Warning.PlainWarning.CAMERA_MOVED);
-    }
-    if (!legs.sideIsClear()) {
-      warnings.add(new Warning.LegsUnsure(legs.frontLeg()));
-    }
-    if (legs.facing().agreement() < body.calibration().value(CalibrationKey.LEGS_CLEAR_FACING)) {
-      warnings.add(Warning.PlainWarning.FACING_UNSURE);
-    }
-    unseenBacks(back).ifPresent(warnings::add);
-    return new SetUp(
-        legs.facing().side(),
-        legs.frontLeg(),
-        legs.frontLegNearCamera(),
-        rearFoot(),
-        new SetUp.Camera(
-            attitude.roll().deg(),
-            attitude.rollSource(),
-            attitude.pitch().deg(),
-            attitude.pitchSource(),
-            attitude.yaw().sigmaDeg() <= body.calibration().value(CalibrationKey.SIDE_VIEW_UNSURE)
-                ? Optional.of(yawDeg)
-                : Optional.empty(),
-            view),
-        scale.cmPerPx(),
-        scale.source(),
-        seen.hold(),
-        legs.shown(),
-        warnings);
+    return new SetUpReading(legs, body, scale, attitude, sway)
+        .of(seen.hold(), reps.stream().map(r -> BottomWindow.of(r.times())), unseenBacks(back));
   }
 
   /** A pitch that is only likely widens no limit. */
   private double knownPitchDeg() {
     return attitude.pitchSource() == Attitude.Source.NONE ? 0 : attitude.pitch().deg();
-  }
-
-  /** What would mend a pitch that makes the shin unsure. */
-  private Optional<Warning> unsurePitch() {
-    AttitudeDoubt doubt = new AttitudeDoubt(body, attitude, 0);
-    double plusMinus =
-        IntervalModel.NINETY_FIVE
-            * reps.stream()
-                .map(r -> BottomWindow.of(r.times()))
-                .mapToDouble(w -> doubt.sigma(Measure.SHIN, w, Attitude.Doubt.PITCH))
-                .max()
-                .orElse(0);
-    boolean matters = plusMinus >= body.calibration().value(CalibrationKey.CAMERA_SHIN_DOUBT);
-    return attitude.pitchSource() == Attitude.Source.NONE && matters
-        ? Optional.of(new Warning.PitchUnknown(plusMinus))
-        : Optional.empty();
   }
 
   /** Off the side the edge of the trunk is a shoulder blade or an arm, which move with the arms. */
@@ -290,10 +244,6 @@ final class SetMeasuring {
     return unseen.isEmpty()
         ? Optional.empty()
         : Optional.of(new Warning.BackUnseen(unseen, reps.size()));
-  }
-
-  private SetUp.RearFoot rearFoot() {
-    return body.benchRise().isPresent() ? SetUp.RearFoot.BENCH : SetUp.RearFoot.FLOOR;
   }
 
   private static Map<Measure, Double> trend(List<RepResult> reps) {

@@ -14,19 +14,29 @@ import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RobustStatistics;
 
-/** A track after cleaning. Only {@link TrackCleaning} makes one, so cleaning cannot be skipped. */
+/**
+ * A track after cleaning. Only {@link TrackCleaning} and {@link StillCleaning} make one, so
+ * cleaning cannot be skipped.
+ */
 public final class CleanTrack {
   private final LegTrack source;
   private final UniformTimeGrid grid;
   private final Map<BodyPoint, CleanPath> paths;
-  private final double cutoffHz;
+  private final Settling settling;
 
   CleanTrack(
-      LegTrack source, UniformTimeGrid grid, Map<BodyPoint, CleanPath> paths, double cutoffHz) {
+      LegTrack source, UniformTimeGrid grid, Map<BodyPoint, CleanPath> paths, Settling settling) {
     this.source = source;
     this.grid = grid;
     this.paths = new EnumMap<>(paths);
-    this.cutoffHz = cutoffHz;
+    this.settling = settling;
+  }
+
+  /** What cleaning and a median over some time leave of a point's jitter. */
+  @FunctionalInterface
+  interface Settling {
+    /** Share of the jitter, as standard deviations, that is left; 0 or more. */
+    double share(double spanS);
   }
 
   public LegTrack source() {
@@ -41,16 +51,19 @@ public final class CleanTrack {
     return Objects.requireNonNull(paths.get(point));
   }
 
-  /** Cut-off of the low-pass, Hz: chosen from the clip. */
-  public double cutoffHz() {
-    return cutoffHz;
+  /**
+   * Standard deviation of a point's median over some time, one axis, pixels: what is left of its
+   * jitter.
+   */
+  public double settledPx(BodyPoint point, double spanS) {
+    return path(point).jitterPx() * settling.share(spanS);
   }
 
   /** The same cleaned track with some paths replaced, for a correction that follows cleaning. */
   public CleanTrack with(Map<BodyPoint, CleanPath> replaced) {
     Map<BodyPoint, CleanPath> merged = new EnumMap<>(paths);
     merged.putAll(replaced);
-    return new CleanTrack(source, grid, merged, cutoffHz);
+    return new CleanTrack(source, grid, merged, settling);
   }
 
   /** The same track in the athlete's own side plane, from the picture a view makes of it. */
@@ -69,7 +82,7 @@ public final class CleanTrack {
     }
     Map<BodyPoint, CleanPath> moved = new EnumMap<>(BodyPoint.class);
     paths.forEach((point, path) -> moved.put(point, path.mapped(place)));
-    return new CleanTrack(source, grid, moved, cutoffHz);
+    return new CleanTrack(source, grid, moved, settling);
   }
 
   /** Distance of two points, pixels: the middle over the clip where both are seen. */

@@ -62,7 +62,14 @@ public final class TrackCleaning {
               grid.resample(parameters.gapFill().fill(confidence(track.path(point), times))),
               Math.sqrt((squares(x, smoothX) + squares(y, smoothY)) / 2)));
     }
-    return new CleanTrack(track, grid, paths, cutoff);
+    return new CleanTrack(track, grid, paths, spanS -> settled(cutoff, grid.rateHz(), spanS));
+  }
+
+  /** The filter passes about 2·fc/rate of white jitter's power; the rest it has taken out. */
+  private static double settled(double cutoffHz, double rateHz, double spanS) {
+    double passed = Math.min(1, 2 * cutoffHz / rateHz);
+    double independent = Math.max(1, spanS * 2 * cutoffHz);
+    return Math.sqrt(passed / (1 - Math.min(0.9, passed)) / independent);
   }
 
   private Series even(Series series, HampelFilter hampel, UniformTimeGrid grid) {

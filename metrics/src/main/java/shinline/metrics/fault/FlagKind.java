@@ -18,6 +18,7 @@ public enum FlagKind {
       Form.LEAN,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.LEAN_GROWS_LIMIT),
   HIPS_FIRST(
       TrunkRules::hipsFirst,
@@ -26,6 +27,7 @@ public enum FlagKind {
       Form.LEAN,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.HIPS_FIRST_LIMIT),
   HINGE_SHIFT(
       TrunkRules::hingeShift,
@@ -34,6 +36,7 @@ public enum FlagKind {
       Form.HINGE,
       FaultPicture.TRUNK_CHANGE,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.HINGE_SHIFT_LIMIT),
   BACK_ROUNDS(
       BackRules::rounds,
@@ -42,6 +45,7 @@ public enum FlagKind {
       Form.BACK,
       FaultPicture.BACK_OUTLINE,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.BACK_ROUNDS_LIMIT),
   BACK_ARCHES(
       BackRules::arches,
@@ -50,6 +54,7 @@ public enum FlagKind {
       Form.BACK,
       FaultPicture.BACK_OUTLINE,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.BACK_ARCHES_LIMIT),
   HEEL_RISE(
       FootRules::heelRise,
@@ -58,6 +63,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.HEEL,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.HEEL_RISE_LIMIT),
   FOREFOOT_RISE(
       FootRules::forefootRise,
@@ -66,6 +72,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.FOREFOOT,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.FOREFOOT_RISE_LIMIT),
   REAR_PUSH(
       FootRules::rearPush,
@@ -74,6 +81,7 @@ public enum FlagKind {
       Form.FOOT,
       FaultPicture.REAR_LEG,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.REAR_PUSH_LIMIT),
   WOBBLE(
       FootRules::wobble,
@@ -82,6 +90,7 @@ public enum FlagKind {
       Form.STEADINESS,
       FaultPicture.KNEE_WAY,
       RepEffect.NONE,
+      Needs.MOTION,
       CalibrationKey.WOBBLE_LIMIT),
   SHALLOW(
       RangeAndTempoRules::shallow,
@@ -90,6 +99,7 @@ public enum FlagKind {
       Form.DEPTH,
       FaultPicture.DEPTH,
       RepEffect.SPOILS,
+      Needs.MOTION,
       CalibrationKey.SHALLOW_LIMIT),
   LOWERING_RUSHED(
       RangeAndTempoRules::loweringRushed,
@@ -98,6 +108,7 @@ public enum FlagKind {
       Form.TEMPO,
       FaultPicture.LOWERING,
       RepEffect.NONE,
+      Needs.MOTION,
       CalibrationKey.LOWERING_RUSHED_LIMIT),
   HOLD_SKIPPED(
       RangeAndTempoRules::holdSkipped,
@@ -106,6 +117,7 @@ public enum FlagKind {
       Form.TEMPO,
       FaultPicture.HOLD,
       RepEffect.NONE,
+      Needs.MOTION,
       CalibrationKey.HOLD_SKIPPED_LIMIT),
   DRIVE_SLOW(
       RangeAndTempoRules::driveSlow,
@@ -114,6 +126,7 @@ public enum FlagKind {
       Form.SPEED,
       FaultPicture.DRIVE,
       RepEffect.NONE,
+      Needs.MOTION,
       CalibrationKey.DRIVE_SLOW_LIMIT),
   /** The coach's own limit, so no rule of ours: the judge of the target finds it. */
   SHIN_OFF_TARGET(
@@ -122,7 +135,8 @@ public enum FlagKind {
       Weight.MIDDLE,
       Form.TARGET,
       FaultPicture.SHIN,
-      RepEffect.NONE);
+      RepEffect.NONE,
+      Needs.ONE_POSTURE);
 
   private final FaultRule rule;
   private final FaultUnit unit;
@@ -130,6 +144,7 @@ public enum FlagKind {
   private final Form form;
   private final FaultPicture picture;
   private final RepEffect effect;
+  private final Needs needs;
   private final Optional<CalibrationKey> limitKey;
 
   FlagKind(
@@ -139,18 +154,9 @@ public enum FlagKind {
       Form form,
       FaultPicture picture,
       RepEffect effect,
+      Needs needs,
       CalibrationKey limitKey) {
-    this(rule, unit, weight, form, picture, effect, Optional.of(limitKey));
-  }
-
-  FlagKind(
-      FaultRule rule,
-      FaultUnit unit,
-      Weight weight,
-      Form form,
-      FaultPicture picture,
-      RepEffect effect) {
-    this(rule, unit, weight, form, picture, effect, Optional.empty());
+    this(rule, unit, weight, form, picture, effect, needs, Optional.of(limitKey));
   }
 
   FlagKind(
@@ -160,6 +166,18 @@ public enum FlagKind {
       Form form,
       FaultPicture picture,
       RepEffect effect,
+      Needs needs) {
+    this(rule, unit, weight, form, picture, effect, needs, Optional.empty());
+  }
+
+  FlagKind(
+      FaultRule rule,
+      FaultUnit unit,
+      Weight weight,
+      Form form,
+      FaultPicture picture,
+      RepEffect effect,
+      Needs needs,
       Optional<CalibrationKey> limitKey) {
     this.rule = rule;
     this.unit = unit;
@@ -167,6 +185,7 @@ public enum FlagKind {
     this.form = form;
     this.picture = picture;
     this.effect = effect;
+    this.needs = needs;
     this.limitKey = limitKey;
   }
 
@@ -187,6 +206,14 @@ public enum FlagKind {
   private enum RepEffect {
     SPOILS,
     NONE
+  }
+
+  /** What has to be seen to tell the fault. */
+  private enum Needs {
+    /** The posture against another one of the same set, or how long something takes. */
+    MOTION,
+    /** A posture alone. */
+    ONE_POSTURE
   }
 
   /** Name in the result format, for example {@code lean-grows}. */
@@ -225,6 +252,11 @@ public enum FlagKind {
   /** Whether a rep that shows it is not a clean one. */
   public boolean spoils() {
     return effect == RepEffect.SPOILS;
+  }
+
+  /** Whether a still picture can show it. */
+  public boolean seenInOnePosture() {
+    return needs == Needs.ONE_POSTURE;
   }
 
   /** Calibration key of the limit it is held to; empty when the coach sets the limit. */

@@ -16,6 +16,8 @@ public enum Gap {
   DRIVE_NOT_WHOLE,
   /** A bar on the back that was not seen through the drive. */
   BAR_NOT_SEEN,
+  /** It is told of a movement, and there is one posture. */
+  ONE_POSTURE,
   /** Nobody tried to read it. */
   NOT_READ
 }

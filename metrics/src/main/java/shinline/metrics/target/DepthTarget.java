@@ -29,6 +29,11 @@ public record DepthTarget(
         "short-range", Optional.empty(), Optional.empty(), Optional.empty(), true);
   }
 
+  /** What of it one posture can show. */
+  DepthTarget ofPosture() {
+    return new DepthTarget(name, maxThighDeg, maxRearKneeCm, Optional.empty(), false);
+  }
+
   /** Depth is not judged. */
   public static DepthTarget any() {
     return new DepthTarget("any", Optional.empty(), Optional.empty(), Optional.empty(), false);

@@ -48,6 +48,13 @@ public record Target(
         Margin.standard());
   }
 
+  /**
+   * What of it one posture can show: neither tempo, nor travel, nor whether the range was short.
+   */
+  public Target ofPosture() {
+    return new Target(shin, depth.ofPosture(), TempoTarget.any(), trunk, margin);
+  }
+
   /** A shin preset with full depth. */
   public static Target preset(ShinPreset preset) {
     return new Target(

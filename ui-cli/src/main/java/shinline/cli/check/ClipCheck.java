@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -24,14 +23,9 @@ import shinline.metrics.analysis.ClipObservations.Disc;
 import shinline.metrics.analysis.ClipObservations.DoubtfulSpan;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRefusal;
-import shinline.metrics.analysis.SetRequest.KnownLengths;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
-import shinline.metrics.result.SetUp;
 import shinline.metrics.result.SetUp.CameraHold;
-import shinline.metrics.track.ShownLegs;
-import shinline.metrics.track.Side;
-import shinline.metrics.view.RoomSight;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipEnding;
 import shinline.vision.clip.ClipInfo;
@@ -53,8 +47,6 @@ import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
-import shinline.vision.scene.NoDisc;
-import shinline.vision.scene.UprightEstimate;
 
 /**
  * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
@@ -66,9 +58,6 @@ import shinline.vision.scene.UprightEstimate;
 public final class ClipCheck implements ClipChecker {
   /** Below this, a quick drive lies between too few frames to time it (common practice). */
   private static final double LEAST_FPS = 24;
-
-  /** Share of the evidence from which the clip clearly shows which way the athlete faces. */
-  private static final double CLEAR_FACING = 0.8;
 
   private final ClipReader reader;
 
@@ -202,7 +191,7 @@ public final class ClipCheck implements ClipChecker {
         camera = told.path();
         seen =
             seen.withHold(hold(told.hold()))
-                .withRoom(room.uprights(told.moves()).map(Reading::roomSight))
+                .withRoom(room.uprights(told.moves()).map(RoomTold::of))
                 .withDisc(
                     discs
                         .disc(told.moves())
@@ -216,7 +205,10 @@ public final class ClipCheck implements ClipChecker {
                         asked.options().barDiscM(),
                         camera,
                         new PictureAxis(info.heightPx())));
-        discs.whyNot().map(this::discWarning).ifPresent(warnings::add);
+        discs
+            .whyNot()
+            .map(why -> DiscNotes.of(why, asked.options().request().scale()))
+            .ifPresent(warnings::add);
       }
       return OptionalInt.empty();
     }
@@ -227,18 +219,6 @@ public final class ClipCheck implements ClipChecker {
         case STANDING_BY -> Optional.of(Words.say("clip.note.company"));
         case MOVING_TOO -> Optional.of(Words.say("clip.note.company-moves"));
       };
-    }
-
-    private static RoomSight roomSight(UprightEstimate.Found found) {
-      return new RoomSight(
-          found.rollDeg(),
-          found.plusMinusDeg() / RoomSight.NINETY_FIVE,
-          found.uprights().map(Reading::slope),
-          found.levels().map(Reading::slope));
-    }
-
-    private static RoomSight.Slope slope(UprightEstimate.Convergence lines) {
-      return new RoomSight.Slope(lines.perLongSide(), lines.plusMinus() / RoomSight.NINETY_FIVE);
     }
 
     private static String spans(List<DoubtfulSpan> spans) {
@@ -253,20 +233,6 @@ public final class ClipCheck implements ClipChecker {
         case FOLLOWED -> CameraHold.STEADIED;
         case NOT_FOLLOWED -> CameraHold.NOT_FOLLOWED;
       };
-    }
-
-    /** What the coach has to know when a wanted disc was not found. */
-    private String discWarning(NoDisc why) {
-      String reason =
-          why.fold(
-              plain -> Words.of(plain, "text"),
-              two -> Words.say("disc.two-sizes", two.diameterPx(), two.otherDiameterPx()));
-      KnownLengths given = asked.options().request().scale();
-      if (given.athleteHeightM().isPresent()) {
-        return Words.say("disc.not-found.height", reason);
-      }
-      return Words.say(
-          given.benchHeightM().isPresent() ? "disc.not-found.bench" : "disc.not-found", reason);
     }
 
     /** Of the file, begun once it is sure that this reading is the last. */
@@ -349,7 +315,7 @@ public final class ClipCheck implements ClipChecker {
           .measure(footage.track(), footage.request(), footage.seen())
           .fold(
               measured -> {
-                toldAgainstShown(measured.set().setUp()).forEach(warnings::add);
+                ToldNotes.of(measured.set().setUp()).forEach(warnings::add);
                 return new ClipReport.Measured(
                     facts, measured.set(), warnings, camera, Optional.of(footage));
               },
@@ -357,23 +323,6 @@ public final class ClipCheck implements ClipChecker {
                   new ClipReport.NotMeasured(
                       facts, options.request().target(), not.why(), warnings));
     }
-  }
-
-  /** The coach's word counts, and where the picture clearly shows something else it is said. */
-  private static List<String> toldAgainstShown(SetUp setUp) {
-    ShownLegs shown = setUp.shownLegs();
-    List<String> notes = new ArrayList<>();
-    if (shown.facing() != setUp.facing() && shown.facingAgreement() > CLEAR_FACING) {
-      notes.add(Words.say("clip.note.told-facing", word(setUp.facing()), word(shown.facing())));
-    } else if (shown.frontLeg() != setUp.frontLeg() && shown.frontLegClear()) {
-      // Which leg is near the camera follows from the facing: only one of the two can be told.
-      notes.add(Words.say("clip.note.told-front", word(setUp.frontLeg()), word(shown.frontLeg())));
-    }
-    return notes;
-  }
-
-  private static String word(Side side) {
-    return side.name().toLowerCase(Locale.ROOT);
   }
 
   private static Optional<String> damage(ClipEnding ending) {

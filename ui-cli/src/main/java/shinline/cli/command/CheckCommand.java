@@ -48,11 +48,7 @@ import shinline.cli.text.Length;
 import shinline.cli.text.SetText;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;
-import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
-import shinline.metrics.target.Target;
-import shinline.metrics.track.Side;
-import shinline.metrics.track.ToldLegs;
 import shinline.vision.clip.ClipPart;
 import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
@@ -64,14 +60,6 @@ import shinline.vision.pose.PoseModel;
     versionProvider = Version.class,
     sortOptions = false)
 public final class CheckCommand implements Callable<Integer> {
-  private static final double SHORTEST_ATHLETE_M = 1.0;
-  private static final double TALLEST_ATHLETE_M = 2.5;
-  private static final double LOWEST_BENCH_M = 0.1;
-  private static final double HIGHEST_BENCH_M = 1.0;
-  private static final double SMALLEST_DISC_M = 0.1;
-  private static final double LARGEST_DISC_M = 0.6;
-  private static final double STEEPEST_ROLL_DEG = 45;
-  private static final double STEEPEST_PITCH_DEG = 35;
   private static final double SLOWEST_CAPTURE_FPS = 10;
   private static final double FASTEST_CAPTURE_FPS = 2000;
 
@@ -80,39 +68,10 @@ public final class CheckCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "CLIP", descriptionKey = "clips")
   private List<Path> clips;
 
-  @Option(
-      names = "--target",
-      paramLabel = "SHIN|FILE",
-      converter = TargetConverter.class,
-      completionCandidates = ShinWords.class)
-  private @Nullable Target target;
-
-  @Option(names = "--height", paramLabel = "LENGTH", converter = LengthConverter.class)
-  private @Nullable Length height;
-
-  @Option(names = "--bench", paramLabel = "LENGTH", converter = LengthConverter.class)
-  private @Nullable Length bench;
-
-  @Option(names = "--disc", paramLabel = "DIAMETER", converter = LengthConverter.class)
-  private @Nullable Length disc;
-
-  @Option(names = "--disc-at", paramLabel = "X,Y", converter = PlaceConverter.class)
-  private DiscWanted.@Nullable Place discAt;
+  @Mixin private FilmedOptions filmed;
 
   @Option(names = "--bar-disc", paramLabel = "DIAMETER", converter = LengthConverter.class)
   private @Nullable Length barDisc;
-
-  @Option(names = "--roll", paramLabel = "DEG")
-  private @Nullable Double roll;
-
-  @Option(names = "--pitch", paramLabel = "DEG")
-  private @Nullable Double pitch;
-
-  @Option(names = "--front", paramLabel = "LEG", converter = SideConverter.class)
-  private @Nullable Side front;
-
-  @Option(names = "--facing", paramLabel = "SIDE", converter = SideConverter.class)
-  private @Nullable Side facing;
 
   @Option(names = "--from", paramLabel = "TIME", converter = ClipTimeConverter.class)
   private @Nullable Double from;
@@ -375,27 +334,8 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private CheckOptions options() {
-    if (height != null) {
-      within(height.metres(), SHORTEST_ATHLETE_M, TALLEST_ATHLETE_M, "--height", height.toString());
-    }
-    if (bench != null) {
-      within(bench.metres(), LOWEST_BENCH_M, HIGHEST_BENCH_M, "--bench", bench.toString());
-    }
-    if (disc != null) {
-      within(disc.metres(), SMALLEST_DISC_M, LARGEST_DISC_M, "--disc", disc.toString());
-    } else if (discAt != null) {
-      throw new ParameterException(spec.commandLine(), Words.say("check.disc-at-alone"));
-    }
     if (barDisc != null) {
-      within(barDisc.metres(), SMALLEST_DISC_M, LARGEST_DISC_M, "--bar-disc", barDisc.toString());
-    }
-    if (roll != null && !(Math.abs(roll) <= STEEPEST_ROLL_DEG)) {
-      throw new ParameterException(
-          spec.commandLine(), Words.say("check.roll-range", roll.toString()));
-    }
-    if (pitch != null && !(Math.abs(pitch) <= STEEPEST_PITCH_DEG)) {
-      throw new ParameterException(
-          spec.commandLine(), Words.say("check.pitch-range", pitch.toString()));
+      FilmedOptions.discWithin(spec.commandLine(), barDisc, "--bar-disc");
     }
     if (captureFps != null
         && !(captureFps >= SLOWEST_CAPTURE_FPS && captureFps <= FASTEST_CAPTURE_FPS)) {
@@ -403,11 +343,11 @@ public final class CheckCommand implements Callable<Integer> {
           spec.commandLine(), Words.say("check.capture-fps-range", captureFps.toString()));
     }
     return new CheckOptions(
-        request(),
+        filmed.request(spec.commandLine()),
         model,
         captureFps(),
         part(),
-        Optional.ofNullable(disc).map(d -> new DiscWanted(d.metres(), Optional.ofNullable(discAt))),
+        filmed.disc(spec.commandLine()),
         limits.limits(),
         barDisc == null ? CheckOptions.BAR_DISC_M : barDisc.metres());
   }
@@ -421,30 +361,6 @@ public final class CheckCommand implements Callable<Integer> {
           Words.say("check.part-empty", Double.toString(fromS), Double.toString(toS)));
     }
     return new ClipPart(fromS, toS);
-  }
-
-  private SetRequest request() {
-    SetRequest request = SetRequest.of(target == null ? Target.none() : target);
-    if (height != null) {
-      request = request.withAthleteHeightM(height.metres());
-    }
-    if (bench != null) {
-      request = request.withBenchHeightM(bench.metres());
-    }
-    if (pitch != null) {
-      request = request.withPitchDeg(pitch);
-    }
-    request =
-        request.withLegs(new ToldLegs(Optional.ofNullable(facing), Optional.ofNullable(front)));
-    return roll == null ? request : request.withRollDeg(roll);
-  }
-
-  private void within(double metres, double min, double max, String option, String shown) {
-    if (metres < min || metres > max) {
-      throw new ParameterException(
-          spec.commandLine(),
-          Words.say("check.length-range", option, shown, new Length(min), new Length(max)));
-    }
   }
 
   /** Words for completion scripts. */

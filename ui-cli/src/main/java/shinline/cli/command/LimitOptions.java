@@ -1,5 +1,6 @@
 package shinline.cli.command;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -12,7 +13,6 @@ final class LimitOptions {
   private static final double LEAST = 0.1;
   private static final double MOST_MINUTES = 24 * 60;
   private static final double MOST_GAP_S = 600;
-  private static final double MOST_MEGAPIXELS = 268;
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
@@ -31,12 +31,7 @@ final class LimitOptions {
       defaultValue = "30")
   private double gapS;
 
-  @Option(
-      names = "--limit-pixels",
-      paramLabel = "MILLIONS",
-      descriptionKey = "shinline.shared.limit-pixels",
-      defaultValue = "67")
-  private double megapixels;
+  @Mixin private PixelLimit pictures;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the command and the defaults
   LimitOptions() {}
@@ -47,8 +42,7 @@ final class LimitOptions {
   ClipLimits limits() {
     check("--limit-length", minutes, MOST_MINUTES);
     check("--limit-gap", gapS, MOST_GAP_S);
-    check("--limit-pixels", megapixels, MOST_MEGAPIXELS);
-    return new ClipLimits(60 * minutes, gapS, Math.round(1e6 * megapixels));
+    return new ClipLimits(60 * minutes, gapS, pictures.pixels());
   }
 
   private void check(String option, double given, double most) {

@@ -171,7 +171,7 @@ public final class OutputPlan {
     return ResultName.of(clip, clips);
   }
 
-  private static void makeFolder(Path folder) {
+  static void makeFolder(Path folder) {
     try {
       Files.createDirectories(folder);
     } catch (FileAlreadyExistsException e) {

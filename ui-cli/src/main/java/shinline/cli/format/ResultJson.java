@@ -11,9 +11,11 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import shinline.cli.file.FlagImages;
 import shinline.cli.json.JsonRecords;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.PhotoReport;
 
 /**
  * Writes and reads {@code shinline-result/1}, the contract of docs/result-format.md. Keys come in a
@@ -52,6 +54,18 @@ public final class ResultJson {
 
   public static void write(ClipReport.NotMeasured report, Writer writer) throws IOException {
     write(ResultDocument.of(report), writer);
+  }
+
+  /**
+   * @param image name of the drawn picture that lies beside the file
+   */
+  public static void write(PhotoReport.Measured report, Optional<String> image, Writer writer)
+      throws IOException {
+    WRITER.writeValue(writer, PhotoDocument.of(report, image));
+  }
+
+  public static void write(PhotoReport.NotMeasured report, Writer writer) throws IOException {
+    WRITER.writeValue(writer, PhotoDocument.of(report));
   }
 
   static void write(ResultDocument result, Writer writer) throws IOException {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.annotation.JsonSerialize;
 import java.util.List;
 import java.util.Optional;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.PhotoReport;
 import shinline.cli.text.SetUpWords;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.track.Side;
@@ -61,6 +62,21 @@ public record ResultSetUp(
 
   static ResultSetUp of(ClipReport.NotMeasured report) {
     return of(Optional.empty(), Optional.empty(), report.clip().poseModel(), report.warnings());
+  }
+
+  static ResultSetUp of(PhotoReport.Measured report) {
+    ToldLegs told = report.overrides().legs();
+    SetUp setUp = report.posture().setUp();
+    return of(
+        Optional.of(setUp),
+        Optional.of(
+            new Overrides(told.frontLeg(), told.facing(), Optional.empty(), Optional.empty())),
+        report.photo().poseModel(),
+        SetUpWords.warnings(setUp, report.warnings()));
+  }
+
+  static ResultSetUp of(PhotoReport.NotMeasured report) {
+    return of(Optional.empty(), Optional.empty(), report.photo().poseModel(), report.warnings());
   }
 
   private static ResultSetUp of(

@@ -196,7 +196,7 @@ public final class AnnotatedClip {
   private void plates(Ink ink, Rectangle all, double timeS, Map<String, Color> numbers) {
     Optional<RepResult> rep = scene.repAt(timeS);
     String place =
-        rep.map(r -> Words.say("picture.plate.rep", r.rep(), scene.set().reps().size()))
+        rep.map(r -> Words.say("picture.plate.rep", r.rep(), scene.reps().size()))
             .orElseGet(() -> Words.say("picture.plate.before"));
     String words = Words.say("picture.plate", place, Words.of(scene.phaseAt(timeS), "name"), timeS);
     double line = PLATE_SIZE * 1.9 * ink.unit();
@@ -209,7 +209,7 @@ public final class AnnotatedClip {
       ink.tag(number.getKey(), at, free, number.getValue(), PLATE_SIZE);
     }
     double y = all.height - 0.6 * line;
-    for (RepResult r : scene.set().reps()) {
+    for (RepResult r : scene.reps()) {
       for (Flag flag : r.flags()) {
         if (timeS >= flag.atS() - WORDS_BEFORE_S && timeS <= flag.atS() + WORDS_AFTER_S) {
           FlagCaption caption = FlagCaption.of(flag, units);

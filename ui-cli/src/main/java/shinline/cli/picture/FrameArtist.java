@@ -16,6 +16,7 @@ import shinline.metrics.back.BackLine;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
+import shinline.metrics.result.Readings;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable.Column;
 import shinline.metrics.track.BodyPoint;
@@ -26,6 +27,7 @@ import shinline.metrics.track.BodyPoint;
  */
 final class FrameArtist {
   private static final double TAG_SIZE = 4.6;
+  private static final double OTHER_TAG_SIZE = 3.6;
 
   private final SetScene scene;
   private final Units units;
@@ -43,16 +45,8 @@ final class FrameArtist {
   /** Everything that every picture has, without numbers. */
   void lines(Ink ink, double timeS) {
     PoseAt pose = scene.pose(timeS);
-    print(timeS).ifPresent(p -> ground(ink, pose, p));
+    scene.footPrint(timeS).ifPresent(p -> ground(ink, pose, p));
     body(ink, pose, Ink.LEG, Ink.TRUNK);
-  }
-
-  private Optional<FootPrint> print(double timeS) {
-    return scene.repAt(timeS).or(this::firstRep).flatMap(scene::footPrint);
-  }
-
-  private Optional<RepResult> firstRep() {
-    return scene.set().reps().stream().findFirst();
   }
 
   private void body(Ink ink, PoseAt pose, Color leg, Color trunk) {
@@ -114,7 +108,8 @@ final class FrameArtist {
 
   private void toeLineWords(Ink ink, double timeS, String words, Color colour, double size) {
     PoseAt pose = scene.pose(timeS);
-    print(timeS)
+    scene
+        .footPrint(timeS)
         .ifPresent(
             p -> {
               Point2D top = scene.from(p.toe(), 0, toeLineHeight(pose, p));
@@ -136,16 +131,52 @@ final class FrameArtist {
     return scene.ahead() > 0 ? Hang.LEFT : Hang.RIGHT;
   }
 
-  /** The numbers of a rep's bottom, as the table has them. */
-  void bottomNumbers(Ink ink, RepResult rep) {
-    PoseAt pose = scene.pose(rep.bottomS());
-    shinTag(ink, pose, value(rep, Measure.SHIN));
-    trunkTag(ink, pose, value(rep, Measure.TRUNK_LEAN));
+  /** The numbers of a bottom or a posture, as the table has them. */
+  void numbers(Ink ink, double timeS, Readings readings) {
+    PoseAt pose = scene.pose(timeS);
+    shinTag(ink, pose, value(readings, Measure.SHIN));
+    trunkTag(ink, pose, value(readings, Measure.TRUNK_LEAN));
     kneeTag(
         ink,
-        rep.bottomS(),
-        value(rep, Measure.KNEE_PAST_TOE),
-        value(rep, Measure.KNEE_PAST_TOE_FOOT));
+        timeS,
+        value(readings, Measure.KNEE_PAST_TOE),
+        value(readings, Measure.KNEE_PAST_TOE_FOOT));
+  }
+
+  /** The angles that {@link #numbers} leaves out, for a picture of one posture. */
+  void otherAngles(Ink ink, double timeS, Readings readings) {
+    PoseAt pose = scene.pose(timeS);
+    tag(
+        ink,
+        between(pose.point(BodyPoint.FRONT_HIP), pose.point(BodyPoint.FRONT_KNEE)),
+        value(readings, Measure.THIGH).map(v -> Words.say("picture.thigh", v)),
+        behind(),
+        Ink.LEG);
+    tag(
+        ink,
+        pose.point(BodyPoint.FRONT_KNEE),
+        value(readings, Measure.KNEE_FLEXION).map(v -> Words.say("picture.knee-flexion", v)),
+        away(),
+        Ink.LEG);
+    tag(
+        ink,
+        pose.midHip(),
+        value(readings, Measure.HIP_FLEXION).map(v -> Words.say("picture.hip-flexion", v)),
+        behind(),
+        Ink.TRUNK);
+  }
+
+  private void tag(Ink ink, Optional<Point2D> at, Optional<String> words, Hang hang, Color colour) {
+    at.ifPresent(
+        place -> words.ifPresent(w -> ink.tag(w, on(place), hang, colour, OTHER_TAG_SIZE)));
+  }
+
+  /** A shin that is not where it was asked for: its line, and how far the knee is off the toe. */
+  void shinOffTarget(Ink ink, double timeS, Readings readings) {
+    PoseAt pose = scene.pose(timeS);
+    bone(ink, pose.point(BodyPoint.FRONT_KNEE), pose.point(BodyPoint.FRONT_ANKLE), Ink.FAULT);
+    kneeGap(ink, timeS, pose);
+    shinTag(ink, pose, value(readings, Measure.SHIN));
   }
 
   /** The numbers of an instant, each in the colour of its line. */
@@ -160,8 +191,8 @@ final class FrameArtist {
     return words;
   }
 
-  private static Optional<Double> value(RepResult rep, Measure measure) {
-    return rep.at(measure).measured().map(m -> m.value());
+  private static Optional<Double> value(Readings readings, Measure measure) {
+    return readings.at(measure).measured().map(m -> m.value());
   }
 
   private void shinTag(Ink ink, PoseAt pose, Optional<Double> shin) {
@@ -214,8 +245,7 @@ final class FrameArtist {
       case FOREFOOT -> rise(ink, rep, flag, pose.point(BodyPoint.FRONT_TOE), RisingEnd.TOE);
       case TRUNK_CHANGE ->
           TrunkChange.of(scene, rep, flag).ifPresent(change -> trunkAgainst(ink, pose, change));
-      case BACK_OUTLINE ->
-          Optional.ofNullable(scene.set().backs().get(rep.rep())).ifPresent(b -> back(ink, b));
+      case BACK_OUTLINE -> scene.back(rep).ifPresent(b -> back(ink, b));
       case REAR_LEG -> {
         chain(
             ink,
@@ -229,11 +259,7 @@ final class FrameArtist {
       }
       case DEPTH -> depth(ink, rep, pose);
       case KNEE_WAY -> kneeTrail(ink, rep);
-      case SHIN -> {
-        bone(ink, pose.point(BodyPoint.FRONT_KNEE), pose.point(BodyPoint.FRONT_ANKLE), Ink.FAULT);
-        kneeGap(ink, rep, pose);
-        shinTag(ink, pose, value(rep, Measure.SHIN));
-      }
+      case SHIN -> shinOffTarget(ink, timeS, rep);
       case LOWERING, HOLD, DRIVE -> {}
     }
   }
@@ -379,9 +405,9 @@ final class FrameArtist {
   }
 
   /** From the toe line to the knee. */
-  private void kneeGap(Ink ink, RepResult rep, PoseAt pose) {
+  private void kneeGap(Ink ink, double timeS, PoseAt pose) {
     Optional<Point2D> knee = pose.point(BodyPoint.FRONT_KNEE);
-    Optional<FootPrint> print = scene.footPrint(rep);
+    Optional<FootPrint> print = scene.footPrint(timeS);
     if (knee.isPresent() && print.isPresent()) {
       double past = scene.aheadOf(knee.get(), print.get().toe());
       ink.arrow(on(scene.from(knee.get(), -past, 0)), on(knee.get()), Ink.FAULT);

@@ -10,11 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.cli.crossing.PictureAxis;
+import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
+import shinline.cli.outcome.PhotoReport;
+import shinline.metrics.back.BackLine;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
-import shinline.metrics.result.SetResult;
+import shinline.metrics.result.SetUp;
 import shinline.metrics.result.Verdict;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
@@ -31,7 +34,10 @@ final class SetScene {
   /** The foot is flat around the start of lowering: the athlete stands on it. */
   private static final double FLAT_S = 0.35;
 
-  private final SetResult set;
+  private final SetUp setUp;
+  private final SeriesTable series;
+  private final List<RepResult> reps;
+  private final Map<Integer, BackLine> backs;
   private final PoseTimeline timeline;
   private final int widthPx;
   private final int heightPx;
@@ -42,14 +48,44 @@ final class SetScene {
   private final Map<Integer, Optional<FootPrint>> footPrints = new HashMap<>();
 
   SetScene(ClipReport.Measured report) {
-    set = report.set();
-    widthPx = report.clip().widthPx();
-    heightPx = report.clip().heightPx();
-    camera = report.camera();
-    timeline = new PoseTimeline(set.series(), heightPx);
+    this(
+        report.set().setUp(),
+        report.set().series(),
+        report.set().reps(),
+        report.set().backs(),
+        report.clip(),
+        report.camera());
+  }
+
+  /** Of a still picture: the same posture at any instant, and no rep. */
+  SetScene(PhotoReport.Measured report) {
+    this(
+        report.posture().setUp(),
+        report.posture().shown(),
+        List.of(),
+        Map.of(),
+        report.photo(),
+        CameraPath.still());
+  }
+
+  private SetScene(
+      SetUp setUp,
+      SeriesTable series,
+      List<RepResult> reps,
+      Map<Integer, BackLine> backs,
+      ClipFacts facts,
+      CameraPath camera) {
+    this.setUp = setUp;
+    this.series = series;
+    this.reps = List.copyOf(reps);
+    this.backs = Map.copyOf(backs);
+    widthPx = facts.widthPx();
+    heightPx = facts.heightPx();
+    this.camera = camera;
+    timeline = new PoseTimeline(series, heightPx);
     List<Double> trunks = new ArrayList<>();
-    for (int row = 0; row < set.series().rows(); row++) {
-      PoseAt pose = pose(set.series().timeS(row));
+    for (int row = 0; row < series.rows(); row++) {
+      PoseAt pose = pose(series.timeS(row));
       pose.midHip()
           .ifPresent(hip -> pose.midShoulder().ifPresent(s -> trunks.add(hip.distance(s))));
     }
@@ -57,12 +93,17 @@ final class SetScene {
     staturePx = quantile(trunks, 0.8, 1 / TRUNK_SHARE);
   }
 
-  SetResult set() {
-    return set;
+  List<RepResult> reps() {
+    return reps;
+  }
+
+  /** The back's outline at a rep's bottom, where it is a fault. */
+  Optional<BackLine> back(RepResult rep) {
+    return Optional.ofNullable(backs.get(rep.rep()));
   }
 
   SeriesTable series() {
-    return set.series();
+    return series;
   }
 
   int widthPx() {
@@ -99,7 +140,7 @@ final class SetScene {
 
   /** +1 when the athlete faces the right side of the picture, else -1. */
   int ahead() {
-    return set.setUp().facing() == Side.RIGHT ? 1 : -1;
+    return setUp.facing() == Side.RIGHT ? 1 : -1;
   }
 
   /**
@@ -107,7 +148,7 @@ final class SetScene {
    * athlete's side plane, as the camera shows it: in a picture that looks down, uprights lean.
    */
   Point2D from(Point2D place, double aheadPx, double upPx) {
-    Point seen = set.setUp().camera().view().seen(real(place).plus(aheadPx, upPx));
+    Point seen = setUp.camera().view().seen(real(place).plus(aheadPx, upPx));
     return new Point2D.Double(ahead() * seen.x(), new PictureAxis(heightPx).rowOf(seen.y()));
   }
 
@@ -124,7 +165,18 @@ final class SetScene {
   /** The place in the athlete's side plane, x forward, y up. */
   private Point real(Point2D place) {
     double height = new PictureAxis(heightPx).heightOf(place.getY());
-    return set.setUp().camera().view().real(new Point(ahead() * place.getX(), height));
+    return setUp.camera().view().real(new Point(ahead() * place.getX(), height));
+  }
+
+  /**
+   * Where the front foot stands at an instant: as in the rep it belongs to, else as in the first
+   * one, else as in all there is; empty when it was not seen.
+   */
+  Optional<FootPrint> footPrint(double timeS) {
+    Optional<RepResult> rep = repAt(timeS).or(() -> reps.stream().findFirst());
+    return rep.isPresent()
+        ? footPrint(rep.get())
+        : print(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
   /** Where the front foot stands in a rep; empty when it was not seen. */
@@ -175,7 +227,7 @@ final class SetScene {
   /** The rep an instant belongs to, the rest after it included; empty before the first. */
   Optional<RepResult> repAt(double timeS) {
     Optional<RepResult> last = Optional.empty();
-    for (RepResult rep : set.reps()) {
+    for (RepResult rep : reps) {
       if (rep.startS() <= timeS) {
         last = Optional.of(rep);
       }
@@ -187,7 +239,7 @@ final class SetScene {
   Optional<RepResult> deepest() {
     RepResult best = null;
     double lowest = Double.POSITIVE_INFINITY;
-    for (RepResult rep : set.reps()) {
+    for (RepResult rep : reps) {
       Optional<Point2D> hip = pose(rep.bottomS()).midHip();
       if (hip.isPresent() && above(hip.get(), new Point2D.Double()) < lowest) {
         lowest = above(hip.get(), new Point2D.Double());

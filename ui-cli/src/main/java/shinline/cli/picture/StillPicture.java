@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -22,6 +24,7 @@ import shinline.cli.text.VerdictWords;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Flag;
 import shinline.metrics.result.Measure;
+import shinline.metrics.result.PostureResult;
 import shinline.metrics.result.RepResult;
 
 /** One drawn-on frame with its words above it, cut to the athlete. */
@@ -56,10 +59,29 @@ final class StillPicture {
     Drawing drawing =
         (artist, ink) -> {
           artist.lines(ink, timeS);
-          artist.bottomNumbers(ink, rep);
+          artist.numbers(ink, timeS, rep);
         };
     BufferedImage picture = compose(frame, timeS, title, VerdictWords.of(rep).orElse(""), drawing);
     return picture(picture, rep, Optional.empty(), Words.say("picture.spoken", alt));
+  }
+
+  /** A posture with all its angles; drawn on as a fault where the shin is off its target. */
+  PosturePicture posture(BufferedImage photo, PostureResult posture, String title, String small) {
+    boolean off = !posture.flags().isEmpty();
+    Drawing drawing =
+        (artist, ink) -> {
+          artist.lines(ink, 0);
+          if (off) {
+            artist.shinOffTarget(ink, 0, posture);
+          }
+          artist.numbers(ink, 0, posture);
+          artist.otherAngles(ink, 0, posture);
+        };
+    BufferedImage picture = compose(photo, 0, title, small, drawing);
+    String alt =
+        Stream.of(title, small).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
+    return new PosturePicture(
+        jpeg(picture), picture.getWidth(), picture.getHeight(), Words.say("picture.spoken", alt));
   }
 
   /** A fault with its number and limit. */

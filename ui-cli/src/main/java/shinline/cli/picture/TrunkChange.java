@@ -25,7 +25,7 @@ record TrunkChange(String was, double wasDeg, double wasS, double nowDeg) {
   /** Empty when the lean was not measured, or the flag tells no change of it. */
   static Optional<TrunkChange> of(SetScene scene, RepResult rep, Flag flag) {
     Optional<Double> bottom = lean(rep);
-    RepResult first = scene.set().reps().get(0);
+    RepResult first = scene.reps().get(0);
     return switch (flag.baseline()) {
       case BOTTOM_OF_REP ->
           bottom.flatMap(

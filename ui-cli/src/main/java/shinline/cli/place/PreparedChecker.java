@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
+import shinline.cli.check.PhotoChecker;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.Progress;
@@ -37,6 +38,14 @@ public final class PreparedChecker implements ClipChecker {
   public ClipReport check(Path clip, CheckOptions options, Progress progress) {
     prepare();
     return inner.check(clip, options, progress);
+  }
+
+  /** The same for still pictures. */
+  public PhotoChecker photos(PhotoChecker photos) {
+    return (photo, options) -> {
+      prepare();
+      return photos.check(photo, options);
+    };
   }
 
   /** Where its libraries lie already it makes no more than an empty temporary folder. */

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import shinline.cli.file.TextDigest;
+import shinline.cli.words.Words;
 
 /** What every page that opens offline is held together by: its own style and script, no other. */
 public final class PageParts {
@@ -42,6 +43,19 @@ public final class PageParts {
         + "'; script-src '"
         + hash(script)
         + "'; base-uri 'none'; form-action 'none'";
+  }
+
+  /** Head and the beginning of the body. */
+  static void start(Markup page, String title, String style, String policy) {
+    page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
+    page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy);
+    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    page.empty("meta", "name", "color-scheme", "content", "light dark");
+    page.empty("meta", "name", "referrer", "content", "no-referrer");
+    page.leaf("title", title);
+    page.open("style").own(style).close().end();
+    page.open("body");
   }
 
   private static String hash(String text) {

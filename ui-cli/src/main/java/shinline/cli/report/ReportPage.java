@@ -64,34 +64,10 @@ public final class ReportPage {
   }
 
   private void start(Markup page, String fileName) {
-    page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
-    page.empty("meta", "charset", "utf-8");
-    page.empty(
-        "meta",
-        "http-equiv",
-        "Content-Security-Policy",
-        "content",
-        PageParts.policy(STYLE, SCRIPT));
-    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.empty("meta", "name", "color-scheme", "content", "light dark");
-    page.empty("meta", "name", "referrer", "content", "no-referrer");
-    page.leaf("title", Words.say("report.title", fileName));
-    page.open("style").own(STYLE).close().end();
-    page.open("body");
-    // Before everything they switch: the style sheet looks from a chosen button to what follows it.
-    button(page, Units.METRIC, Words.say("report.centimetres"));
-    button(page, Units.IMPERIAL, Words.say("report.inches"));
+    PageParts.start(
+        page, Words.say("report.title", fileName), STYLE, PageParts.policy(STYLE, SCRIPT));
+    UnitButtons.write(page, units);
     page.open("main").own("\n");
-  }
-
-  private void button(Markup page, Units of, String name) {
-    String id = "units-" + of.lengthSymbol();
-    if (of == units) {
-      page.empty("input", "type", "radio", "name", "units", "id", id, "checked", "");
-    } else {
-      page.empty("input", "type", "radio", "name", "units", "id", id);
-    }
-    page.leaf("label", name, "for", id);
   }
 
   private static void finish(Markup page, String sha256) {

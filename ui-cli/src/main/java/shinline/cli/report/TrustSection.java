@@ -55,11 +55,11 @@ final class TrustSection {
     page.close().end();
   }
 
-  private static void row(Markup page, String name, String text) {
+  static void row(Markup page, String name, String text) {
     rows(page, name, List.of(text));
   }
 
-  private static void rows(Markup page, String name, List<String> texts) {
+  static void rows(Markup page, String name, List<String> texts) {
     if (texts.isEmpty()) {
       return;
     }
@@ -68,7 +68,7 @@ final class TrustSection {
     page.end();
   }
 
-  private static String view(SetUp setUp) {
+  static String view(SetUp setUp) {
     String leg =
         setUp.frontLegNearCamera()
             ? Words.say("report.trust.near-leg")
@@ -85,7 +85,7 @@ final class TrustSection {
         .orElseGet(() -> Words.say("report.trust.no-yaw", leg));
   }
 
-  private static String roll(SetUp setUp) {
+  static String roll(SetUp setUp) {
     String turn = Figure.number(setUp.camera().rollDeg(), 1);
     return switch (setUp.camera().rollSource()) {
       case GIVEN -> Words.say("report.trust.roll-given", turn);
@@ -94,7 +94,7 @@ final class TrustSection {
     };
   }
 
-  private static String pitch(SetUp setUp) {
+  static String pitch(SetUp setUp) {
     String down = Figure.number(setUp.camera().pitchDeg(), 1);
     return switch (setUp.camera().pitchSource()) {
       case GIVEN -> Words.say("report.trust.pitch-given", down);
@@ -103,7 +103,7 @@ final class TrustSection {
     };
   }
 
-  private static String scale(SetUp setUp) {
+  static String scale(SetUp setUp) {
     return Words.of(setUp.scaleSource(), "trust");
   }
 

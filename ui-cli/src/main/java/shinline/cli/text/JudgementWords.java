@@ -7,6 +7,7 @@ import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
 import shinline.metrics.result.Limit;
 import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
 
 /** Why a rep has its verdict: amount, direction and limit, in plain words. */
@@ -15,10 +16,15 @@ public final class JudgementWords {
 
   /** For every limit that is not met, worst first; or why none is judged; empty for a hit. */
   public static List<String> reasons(RepResult rep) {
-    if (rep.judgement().notJudged().isPresent()) {
-      return List.of(Words.of(rep.judgement().notJudged().get(), "reason"));
+    return reasons(rep.judgement());
+  }
+
+  /** The same of a judgement alone. */
+  public static List<String> reasons(RepJudgement judgement) {
+    if (judgement.notJudged().isPresent()) {
+      return List.of(Words.of(judgement.notJudged().get(), "reason"));
     }
-    return rep.judgement().findings().stream().flatMap(f -> reason(f).stream()).toList();
+    return judgement.findings().stream().flatMap(f -> reason(f).stream()).toList();
   }
 
   /** Empty for a limit that is met. */

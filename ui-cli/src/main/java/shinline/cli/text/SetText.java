@@ -3,40 +3,30 @@ package shinline.cli.text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
-import shinline.metrics.judgement.Asked;
 import shinline.metrics.result.Aspect;
-import shinline.metrics.result.Finding;
 import shinline.metrics.result.Flag;
-import shinline.metrics.result.Limit;
 import shinline.metrics.result.Measure;
-import shinline.metrics.result.MeasureUnit;
-import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
-import shinline.metrics.result.SetUp;
 import shinline.metrics.result.Verdict;
 import shinline.metrics.target.Target;
-import shinline.metrics.track.Side;
 
 /** One clip's report as lines of text, verdict first. */
 public final class SetText {
-  /** What may as well be a true side view is not spoken of. */
-  private static final double LEAST_YAW_SAID_DEG = 8;
-
   private static final String INDENT = "  ";
 
   private final Layout layout;
+  private final TextParts parts;
 
   public SetText(Layout layout) {
     this.layout = layout;
+    parts = new TextParts(layout);
   }
 
   /** Lines without line ends. */
@@ -58,13 +48,13 @@ public final class SetText {
     SetResult set = report.set();
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
-    lines.add(sentence(Headline.of(set)));
+    lines.add(TextParts.sentence(Headline.of(set)));
     lines.add("");
     lines.addAll(table(set));
     lines.addAll(notes(set));
     lines.add("");
-    lines.add(Words.say("text.target", target(set.target())));
-    lines.add(Words.say("text.seen", setUp(set.setUp())));
+    lines.add(Words.say("text.target", parts.target(set.target())));
+    lines.add(Words.say("text.seen", parts.setUp(set.setUp())));
     lines.add(Words.say("text.clip", clip(report.clip())));
     SetUpWords.warnings(set.setUp(), report.warnings()).stream()
         .map(w -> Words.say("text.note", w))
@@ -75,8 +65,9 @@ public final class SetText {
   private List<String> notMeasured(ClipReport.NotMeasured report) {
     List<String> lines = new ArrayList<>();
     lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
-    lines.add(Words.say("text.not-measured", sentence(RefusalWords.reason(report.why()))));
-    lines.add(Words.say("text.to-do", sentence(RefusalWords.advice(report.why()))));
+    lines.add(
+        Words.say("text.not-measured", TextParts.sentence(RefusalWords.reason(report.why()))));
+    lines.add(Words.say("text.to-do", TextParts.sentence(RefusalWords.advice(report.why()))));
     lines.add(Words.say("text.clip", clip(report.clip())));
     report.warnings().stream().map(w -> Words.say("text.note", w)).forEach(lines::add);
     return lines;
@@ -85,8 +76,8 @@ public final class SetText {
   private List<String> unreadable(ClipReport.Unreadable report) {
     return List.of(
         layout.paint().heading(PrintedName.of(report.fileName())),
-        Words.say("text.unreadable", sentence(report.reason())),
-        Words.say("text.to-do", sentence(report.advice())));
+        Words.say("text.unreadable", TextParts.sentence(report.reason())),
+        Words.say("text.to-do", TextParts.sentence(report.advice())));
   }
 
   private List<String> table(SetResult set) {
@@ -106,8 +97,8 @@ public final class SetText {
       for (Aspect aspect : shown) {
         cells.add(
             aspect == Aspect.KNEE
-                ? cell(rep.at(kneeMeasure), kneeMeasure.unit())
-                : cell(rep.at(aspect), aspect.unit()));
+                ? parts.cell(rep.at(kneeMeasure), kneeMeasure.unit())
+                : parts.cell(rep.at(aspect), aspect.unit()));
       }
       cells.add(verdict(rep));
       cells.add(
@@ -152,7 +143,7 @@ public final class SetText {
 
   private List<String> notes(SetResult set) {
     List<String> lines = new ArrayList<>();
-    NothingFound.of(set).map(said -> INDENT + sentence(said)).ifPresent(lines::add);
+    NothingFound.of(set).map(said -> INDENT + TextParts.sentence(said)).ifPresent(lines::add);
     for (RepResult rep : set.reps()) {
       if (!JudgementWords.reasons(rep).isEmpty()) {
         lines.add(
@@ -179,9 +170,11 @@ public final class SetText {
                 INDENT
                     + layout.signs().dash()
                     + " "
-                    + Words.say("text.reasons", String.join(", ", reps), sentence(what))));
+                    + Words.say(
+                        "text.reasons", String.join(", ", reps), TextParts.sentence(what))));
     NotCountedWords.of(set)
-        .forEach(line -> lines.add(INDENT + layout.signs().dash() + " " + sentence(line)));
+        .forEach(
+            line -> lines.add(INDENT + layout.signs().dash() + " " + TextParts.sentence(line)));
     if (!lines.isEmpty()) {
       lines.add(0, "");
     }
@@ -205,86 +198,8 @@ public final class SetText {
         flag.atS(),
         flag.frame(),
         FlagWords.of(flag.kind()),
-        quantity(flag.value(), flag.unit()),
-        quantity(flag.limit(), flag.unit()));
-  }
-
-  private String target(Target target) {
-    List<String> parts = new ArrayList<>();
-    if (target.shin().isEmpty()) {
-      parts.add(Words.say("text.target.no-shin"));
-    }
-    Asked.of(target).stream()
-        .flatMap(asked -> asked.fold(w -> Optional.of(limit(w.limit())), this::range).stream())
-        .forEach(parts::add);
-    return Words.say("text.list", String.join(", ", parts));
-  }
-
-  private String limit(Limit limit) {
-    String range = range(limit.min(), limit.max(), limit.unit());
-    return limit
-        .band()
-        .map(
-            name ->
-                Words.say(
-                    "text.target.shin",
-                    name,
-                    limit.aspect() == Aspect.SHIN
-                        ? Words.say("text.band.angle", range)
-                        : Words.say("text.band.distance", range)))
-        .orElseGet(() -> Words.say("text.target.limit", Words.of(limit.aspect(), "noun"), range));
-  }
-
-  /** The full range is told by the thigh that goes with it. */
-  private Optional<String> range(Asked.OfRange asked) {
-    return asked.range() == Finding.Range.SHORT
-        ? Optional.of(Words.say("target.short-range"))
-        : Optional.empty();
-  }
-
-  private String range(double min, double max, MeasureUnit unit) {
-    if (Double.isInfinite(max)) {
-      return Words.say("range.at-least", quantity(min, unit));
-    }
-    if (Double.isInfinite(min)) {
-      return Words.say("range.at-most", quantity(max, unit));
-    }
-    return Words.say("range.between", quantity(min, unit), quantity(max, unit));
-  }
-
-  private String setUp(SetUp setUp) {
-    SetUp.Camera camera = setUp.camera();
-    List<String> parts = new ArrayList<>();
-    parts.add(Words.say("seen.facing", word(setUp.facing())));
-    parts.add(
-        setUp.frontLegNearCamera()
-            ? Words.say("seen.near-leg", word(setUp.frontLeg()))
-            : Words.say("seen.far-leg", word(setUp.frontLeg())));
-    parts.add(Words.say("seen.rear-foot", Words.of(setUp.rearFoot(), "name")));
-    parts.add(
-        switch (camera.rollSource()) {
-          case GIVEN -> Words.say("seen.roll-given", signedDegrees(camera.rollDeg()));
-          case BACKGROUND -> Words.say("seen.roll-background", signedDegrees(camera.rollDeg()));
-          case NONE -> Words.say("seen.roll-none");
-        });
-    parts.add(
-        switch (camera.pitchSource()) {
-          case GIVEN -> Words.say("seen.pitch-given", signedDegrees(camera.pitchDeg()));
-          case BACKGROUND -> Words.say("seen.pitch-background", signedDegrees(camera.pitchDeg()));
-          case NONE -> Words.say("seen.pitch-none", signedDegrees(camera.pitchDeg()));
-        });
-    camera
-        .yawDeg()
-        .filter(y -> Math.abs(y) >= LEAST_YAW_SAID_DEG)
-        .ifPresent(
-            y ->
-                parts.add(
-                    Words.say(
-                        y > 0 ? "seen.yaw-ahead" : "seen.yaw-behind",
-                        Math.abs(y),
-                        layout.signs().degree())));
-    parts.add(Words.of(setUp.scaleSource(), "seen"));
-    return Words.say("text.list", String.join("; ", parts));
+        parts.quantity(flag.value(), flag.unit()),
+        parts.quantity(flag.limit(), flag.unit()));
   }
 
   private String clip(ClipFacts clip) {
@@ -299,60 +214,11 @@ public final class SetText {
         clip.poseModel());
   }
 
-  private TextTable.Cell cell(Reading reading, MeasureUnit unit) {
-    String format = unit == MeasureUnit.SECONDS ? "%.2f %s%.2f" : "%.1f %s%.1f";
-    return TextTable.Cell.of(
-        reading.fold(
-            m ->
-                String.format(
-                    Locale.ROOT,
-                    format,
-                    tidy(shown(m.value(), unit)),
-                    layout.signs().plusMinus(),
-                    shown(m.plusMinus(), unit)),
-            gap -> layout.signs().dash()));
-  }
-
-  /** A value as text with its unit, for running text. */
-  private String quantity(double value, MeasureUnit unit) {
-    String symbol =
-        switch (unit) {
-          case DEGREES -> layout.signs().degree();
-          case CENTIMETRES -> " " + layout.units().lengthSymbol();
-          default -> " " + Words.of(unit, "symbol");
-        };
-    int places = unit == MeasureUnit.METRES_PER_SECOND ? 2 : 1;
-    return String.format(Locale.ROOT, "%." + places + "f", tidy(shown(value, unit))) + symbol;
-  }
-
-  private double shown(double value, MeasureUnit unit) {
-    return unit == MeasureUnit.CENTIMETRES ? layout.units().fromCm(value) : value;
-  }
-
-  /** Keeps "-0.0" off the page. */
-  private static double tidy(double value) {
-    return Math.abs(value) < 0.05 && value < 0 ? 0 : value;
-  }
-
-  private String signedDegrees(double degrees) {
-    return String.format(Locale.ROOT, "%+.1f", degrees) + layout.signs().degree();
-  }
-
-  private static String word(Side side) {
-    return Words.of(side, "name");
-  }
-
   private static TextTable.Column number(String name, String unit) {
     return new TextTable.Column(name, unit, TextTable.Edge.RIGHT);
   }
 
   private static TextTable.Column words(String name) {
     return new TextTable.Column(name, "", TextTable.Edge.LEFT);
-  }
-
-  /** A reason as a sentence: capital first letter, full stop. */
-  private static String sentence(String text) {
-    String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    return start.endsWith(".") ? start : start + ".";
   }
 }

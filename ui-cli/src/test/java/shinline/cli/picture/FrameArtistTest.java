@@ -59,7 +59,7 @@ class FrameArtistTest {
     BufferedImage image = blank(1);
     Graphics2D g = image.createGraphics();
     Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
-    RepResult rep = scene.set().reps().get(0);
+    RepResult rep = scene.reps().get(0);
     new FrameArtist(scene, Units.METRIC, new AffineTransform())
         .fault(ink, rep, rep.flags().get(0), INSTANT_S);
     g.dispose();
@@ -123,7 +123,7 @@ class FrameArtistTest {
     Ink ink = new Ink(g, 4, new Rectangle(StandingSet.WIDTH, StandingSet.HEIGHT));
     Flag flag = new Flag(FlagKind.BACK_ROUNDS, INSTANT_S, 16, 9, 4.5, MeasureUnit.PERCENT, 1);
     new FrameArtist(rounded, Units.METRIC, new AffineTransform())
-        .fault(ink, rounded.set().reps().get(0), flag, INSTANT_S);
+        .fault(ink, rounded.reps().get(0), flag, INSTANT_S);
     g.dispose();
     assertThat(at(image, 185, 275, 1)).isEqualTo(Ink.FAULT);
     assertThat(at(image, 185, 225, 1)).isEqualTo(Ink.FAULT);

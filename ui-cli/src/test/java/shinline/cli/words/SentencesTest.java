@@ -24,7 +24,7 @@ class SentencesTest {
           // HTML for a browser: names of style classes, and the content policy.
           new Found("Figure.java", "reading □"),
           new Found("PlotFrame.java", "grid zero"),
-          new Found("ReportPage.java", "<!doctype html>\n"),
+          new Found("PageParts.java", "<!doctype html>\n"),
           new Found(
               "PageParts.java",
               "default-src 'none'; img-src data:; style-src '□'; script-src '□'; base-uri 'none';"

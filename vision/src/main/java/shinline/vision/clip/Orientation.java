@@ -15,9 +15,10 @@ import org.bytedeco.opencv.opencv_core.Mat;
  * @param quarterTurns clockwise, 0…3
  * @param mirrored whether the display matrix mirrors, as some front cameras write
  */
-record Orientation(int quarterTurns, boolean mirrored) {
+public record Orientation(int quarterTurns, boolean mirrored) {
 
-  static final Orientation UPRIGHT = new Orientation(0, false);
+  /** Stored as shown. */
+  public static final Orientation UPRIGHT = new Orientation(0, false);
 
   /**
    * Reads a film's 3 × 3 display matrix, row by row [a b u; c d v; x y w], which takes a stored
@@ -35,20 +36,22 @@ record Orientation(int quarterTurns, boolean mirrored) {
   }
 
   /** This orientation followed by more clockwise quarter turns. */
-  Orientation turnedMore(int more) {
+  public Orientation turnedMore(int more) {
     return new Orientation(Math.floorMod(quarterTurns + more, 4), mirrored);
   }
 
-  boolean swapsSides() {
+  /** Whether the upright picture is as wide as the stored one is high. */
+  public boolean swapsSides() {
     return quarterTurns % 2 == 1;
   }
 
-  int clockwiseDeg() {
+  /** The turn, clockwise, degrees. */
+  public int clockwiseDeg() {
     return 90 * quarterTurns;
   }
 
   /** Writes {@code stored} turned upright into {@code upright}; changes {@code stored} too. */
-  void apply(Mat stored, Mat upright) {
+  public void apply(Mat stored, Mat upright) {
     if (mirrored) {
       flip(stored, stored, 0);
     }

@@ -24,7 +24,7 @@ public final class DiscConsensus implements AutoCloseable {
   /** Between kept frames when the clip does not promise a length. */
   private static final int FRAMES_BETWEEN = 45;
 
-  /** Frames that must show a disc of one size. */
+  /** Frames of a clip that must show a disc of one size. */
   private static final int FEWEST = 2;
 
   /** Discs this much apart in size are not one disc. */
@@ -48,6 +48,7 @@ public final class DiscConsensus implements AutoCloseable {
 
   private final Optional<DiscWanted> wanted;
   private final int every;
+  private final int fewest;
   private final List<Kept> kept = new ArrayList<>();
   private Optional<NoDisc> whyNot = Optional.empty();
   private int looks;
@@ -60,8 +61,18 @@ public final class DiscConsensus implements AutoCloseable {
    * @param expectedFrames frames the clip promises; 0 when it does not say
    */
   public DiscConsensus(Optional<DiscWanted> wanted, int expectedFrames) {
+    this(wanted, expectedFrames, FEWEST);
+  }
+
+  private DiscConsensus(Optional<DiscWanted> wanted, int expectedFrames, int fewest) {
     this.wanted = wanted;
+    this.fewest = fewest;
     every = expectedFrames > 0 ? Math.max(1, expectedFrames / LOOKS) : FRAMES_BETWEEN;
+  }
+
+  /** In one still picture, which has to do. */
+  public static DiscConsensus ofStill(Optional<DiscWanted> wanted) {
+    return new DiscConsensus(wanted, 1, 1);
   }
 
   /** Told of every look; keeps a copy of the picture in which the athlete stands tallest so far. */
@@ -129,7 +140,7 @@ public final class DiscConsensus implements AutoCloseable {
     if (middle.isEmpty()) {
       whyNot =
           Optional.of(
-              seen.size() >= FEWEST
+              seen.size() >= fewest
                   ? NoDiscReason.FRAMES_DISAGREE
                   : reasons.stream().findFirst().orElse(NoDiscReason.ONE_FRAME));
     }
@@ -139,14 +150,14 @@ public final class DiscConsensus implements AutoCloseable {
   /** A disc as one frame shows it, pixels. */
   private record Seen(double diameterPx, double plusMinusPx) {}
 
-  private static Optional<Disc> middle(DiscWanted disc, List<Seen> seen) {
-    if (seen.size() < FEWEST) {
+  private Optional<Disc> middle(DiscWanted disc, List<Seen> seen) {
+    if (seen.size() < fewest) {
       return Optional.empty();
     }
     double middle = median(seen.stream().map(Seen::diameterPx).sorted().toList());
     List<Seen> agree =
         seen.stream().filter(s -> Math.abs(s.diameterPx() / middle - 1) < SAME_SIZE).toList();
-    if (agree.size() < FEWEST || 2 * agree.size() <= seen.size()) {
+    if (agree.size() < fewest || 2 * agree.size() <= seen.size()) {
       return Optional.empty();
     }
     double diameter = median(agree.stream().map(Seen::diameterPx).sorted().toList());

@@ -53,6 +53,11 @@ record BodyPose(PoseSighting.Found found) {
     return Math.max(at(BodyLandmark.LEFT_ANKLE).y(), at(BodyLandmark.RIGHT_ANKLE).y());
   }
 
+  /** How far the ankles lie apart along the picture, pixels. */
+  double feetApartPx() {
+    return Math.abs(at(BodyLandmark.LEFT_ANKLE).x() - at(BodyLandmark.RIGHT_ANKLE).x());
+  }
+
   /** Length on one side, pixels; the trunk's is the same for both. */
   double length(BodySegment segment, BodySide side) {
     return switch (segment) {

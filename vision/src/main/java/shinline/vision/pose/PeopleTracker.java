@@ -54,7 +54,7 @@ final class PeopleTracker {
 
   private final Detector detector;
   private final LandmarkLook landmarks;
-  private final PoseGate gate = new PoseGate();
+  private PoseGate gate = new PoseGate();
   private final PoseOptions options;
   private final Map<Integer, Person> people = new LinkedHashMap<>();
   private final List<Nobody> nobodies = new ArrayList<>();
@@ -115,6 +115,17 @@ final class PeopleTracker {
     person.path.follow(region);
     people.put(0, person);
     mover = 0;
+  }
+
+  /** Forgets everybody: the next frame is of another clip or picture. */
+  void beginAnew() {
+    people.clear();
+    nobodies.clear();
+    bystanders = List.of();
+    lastGlanceS = Double.NEGATIVE_INFINITY;
+    looks = 0;
+    mover = 0;
+    gate = new PoseGate();
   }
 
   PeopleInView look(Mat frame, double timeS) {

@@ -35,6 +35,9 @@ public interface PoseEstimator extends AutoCloseable {
   /** Follows the person in this region from the next frame on: a choice among several people. */
   void follow(RegionOfInterest region);
 
+  /** Forgets everybody: the next frame is of another clip or picture. */
+  void beginAnew();
+
   @Override
   void close();
 }

@@ -46,6 +46,11 @@ public final class PoseTracker implements PoseEstimator {
   }
 
   @Override
+  public void beginAnew() {
+    people.beginAnew();
+  }
+
+  @Override
   public void close() {
     landmarks.close();
   }

@@ -1,0 +1,86 @@
+package shinline.metrics.cleaning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntToDoubleFunction;
+import shinline.metrics.signal.Series;
+import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.track.BodyPoint;
+import shinline.metrics.track.LegTrack;
+import shinline.metrics.track.PointPath;
+import shinline.metrics.track.RobustStatistics;
+
+/**
+ * Many looks at one still picture become one place for each point: their median. The looks differ
+ * in what they cut out and whether they mirror it, none of which moves the athlete; so far as their
+ * answers differ, the model does not know. That spread is kept as the jitter, whole: what all looks
+ * get wrong in the same way does not shrink with their number.
+ */
+public final class StillCleaning {
+  /** A point that fewer than this share of the looks see is not seen. */
+  private static final double LEAST_SEEN = 0.5;
+
+  /** Share of the looks that lie within one standard deviation of the middle. */
+  private static final double ONE_SIGMA = 0.683;
+
+  private StillCleaning() {}
+
+  /**
+   * @param track two looks or more, at even times
+   * @return the same places at the time of each look
+   */
+  public static CleanTrack clean(LegTrack track) {
+    double[] times = track.timeS();
+    UniformTimeGrid grid = UniformTimeGrid.covering(Series.of(times, times));
+    Map<BodyPoint, CleanPath> paths = new EnumMap<>(BodyPoint.class);
+    for (BodyPoint point : BodyPoint.values()) {
+      paths.put(point, still(track.path(point), grid));
+    }
+    return new CleanTrack(track, grid, paths, spanS -> 1);
+  }
+
+  private static CleanPath still(PointPath path, UniformTimeGrid grid) {
+    List<Double> x = seen(path, path::x);
+    List<Double> y = seen(path, path::y);
+    List<Double> confidence = seen(path, path::confidence);
+    if (x.isEmpty() || x.size() < LEAST_SEEN * path.size()) {
+      Series none = constant(grid, 0, false);
+      return new CleanPath(none, none, none, 0);
+    }
+    double middleX = RobustStatistics.median(x).orElseThrow();
+    double middleY = RobustStatistics.median(y).orElseThrow();
+    double jitter = Math.hypot(spread(x, middleX), spread(y, middleY)) / Math.sqrt(2);
+    return new CleanPath(
+        constant(grid, middleX, true),
+        constant(grid, middleY, true),
+        constant(grid, RobustStatistics.median(confidence).orElseThrow(), true),
+        jitter);
+  }
+
+  private static List<Double> seen(PointPath path, IntToDoubleFunction value) {
+    List<Double> values = new ArrayList<>();
+    for (int i = 0; i < path.size(); i++) {
+      if (path.seen(i)) {
+        values.add(value.applyAsDouble(i));
+      }
+    }
+    return values;
+  }
+
+  /** Standard deviation about the middle, of which single odd looks make nothing. */
+  private static double spread(List<Double> values, double middle) {
+    List<Double> away = new ArrayList<>(values.stream().map(v -> Math.abs(v - middle)).toList());
+    return RobustStatistics.quantile(away, ONE_SIGMA).orElseThrow();
+  }
+
+  private static Series constant(UniformTimeGrid grid, double value, boolean isSeen) {
+    double[] values = new double[grid.size()];
+    boolean[] seen = new boolean[grid.size()];
+    Arrays.fill(values, value);
+    Arrays.fill(seen, isSeen);
+    return Series.of(grid.times(), values, seen);
+  }
+}
