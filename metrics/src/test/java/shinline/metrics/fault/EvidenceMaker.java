@@ -129,6 +129,12 @@ final class EvidenceMaker {
     return this;
   }
 
+  /** Neither shoulders nor a bar. */
+  EvidenceMaker withoutTrunk() {
+    bar = Optional.of(BarLean.UNSEEN);
+    return this;
+  }
+
   boolean isByBar() {
     return bar.isPresent();
   }
