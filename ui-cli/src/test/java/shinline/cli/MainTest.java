@@ -209,15 +209,21 @@ class MainTest {
       strings = {
         "--height 178", "--height 99cm", "--height 251cm", "--height 9ft", "--bench 9cm",
         "--bench 101cm", "--roll 46", "--roll NaN", "--capture-fps 0", "--model huge",
-        "--target sideways", "--units stone", "--frobnicate", "--json"
+        "--target sideways", "--units stone", "--frobnicate", "--json", "--limit-length=0",
+        "--limit-gap=-1", "--limit-pixels=1000", "--height=3m", "--height=0cm", "--disc=2m",
+        "--disc=5cm", "--disc=450", "--disc-at=320,410", "--disc-at=here", "--pitch=90",
+        "--front=both", "--facing=me", "--from=five", "--to=0s", "--bar-disc=3m"
       })
   void wrongUseIsTwo(String words) {
     List<String> args = new ArrayList<>(List.of("check", "good.mp4"));
     args.addAll(List.of(words.split(" ")));
+    Path json = folder.resolve("result.json");
+    args.addAll(words.equals("--json") ? List.of() : List.of("--json", json.toString()));
     assertThat(run(args.toArray(String[]::new))).isEqualTo(2);
     assertThat(err.toString()).startsWith("shinline: ").contains("--help");
-    assertThat(err.toString()).contains(words.split(" ")[0]);
+    assertThat(err.toString()).contains(words.split("[ =]")[0]);
     assertThat(asked).isEmpty();
+    assertThat(json).doesNotExist();
   }
 
   @Test

@@ -128,7 +128,7 @@ class ProgressTest {
         .isCloseTo(112.5, within(EXACT));
   }
 
-  /** 45 against 50 is 90.0 (REFERENCES.md section 5). */
+  /** 45 against 50 is 90.0 by definition. */
   @Test
   void weakIsTakenOfStrong() {
     add(0, Side.LEFT, "upright", 50, Purpose.WORK, 8, 8, Map.of());
@@ -186,7 +186,7 @@ class ProgressTest {
     assertThat(progress().sides()).isEmpty();
   }
 
-  /** .50 to .40 is 20 % (REFERENCES.md section 5). */
+  /** .50 to .40 is 20 % by definition. */
   @Test
   void setsFadeFromFirstRepToLast() {
     double[] speeds = {0.48, 0.50, 0.46, 0.44, 0.40};
