@@ -182,7 +182,7 @@ public final class Sets {
                 2.5,
                 Attitude.Source.BACKGROUND,
                 Optional.of(4.0),
-                ViewGeometry.ofRoll(Angle.ofDegrees(-1.26))),
+                new ViewGeometry(Angle.ZERO, Angle.ZERO, Angle.ofDegrees(-1.26))),
             Optional.of(0.4567891),
             SetUp.ScaleSource.HEIGHT,
             SetUp.CameraHold.STILL,

@@ -17,7 +17,7 @@ import shinline.metrics.result.BarReading;
 import shinline.metrics.result.Gap;
 import shinline.metrics.result.Reading;
 import shinline.metrics.signal.Series;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.RobustStatistics;
 
 /** The bar on the back in each rep, with its ±; nothing where there is none. */
 final class BarMeasuring {

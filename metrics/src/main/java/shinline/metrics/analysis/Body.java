@@ -1,9 +1,9 @@
 package shinline.metrics.analysis;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 import shinline.metrics.bar.BarPath;
 import shinline.metrics.bar.SteadiedHip;
 import shinline.metrics.calibration.Calibration;
@@ -18,8 +18,8 @@ import shinline.metrics.plausibility.ShoulderSight;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.scale.BodyScale;
 import shinline.metrics.signal.Series;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * The athlete over the clip after correction, upright, with what stays the same: the planted front
@@ -80,16 +80,8 @@ record Body(
 
   /** Where a point of the planted foot rests: the middle over the clip, which lifts do not move. */
   private static Optional<Point> planted(CleanPath path) {
-    List<Double> x = new ArrayList<>();
-    List<Double> y = new ArrayList<>();
-    for (int i = 0; i < path.x().size(); i++) {
-      if (path.seen(i)) {
-        x.add(path.x().value(i));
-        y.add(path.y().value(i));
-      }
-    }
-    OptionalDouble mx = RobustStatistics.median(x);
-    OptionalDouble my = RobustStatistics.median(y);
+    OptionalDouble mx = RobustStatistics.median(path.x().seenValues());
+    OptionalDouble my = RobustStatistics.median(path.y().seenValues());
     return mx.isPresent() && my.isPresent()
         ? Optional.of(new Point(mx.getAsDouble(), my.getAsDouble()))
         : Optional.empty();
@@ -98,16 +90,10 @@ record Body(
   /** Heel or toe above its level while the athlete stands between the reps, share of stature. */
   Series rise(BodyPoint point, List<Rep> reps) {
     CleanPath path = track.path(point);
-    List<Double> standing = new ArrayList<>();
-    for (int i = 0; i < path.y().size(); i++) {
-      double t = path.y().timeS(i);
-      if (path.seen(i)
-          && reps.stream().noneMatch(r -> t >= r.times().startS() && t <= r.times().endS())) {
-        standing.add(path.y().value(i));
-      }
-    }
+    DoublePredicate standing =
+        t -> reps.stream().noneMatch(r -> t >= r.times().startS() && t <= r.times().endS());
     double level =
-        RobustStatistics.median(standing)
+        RobustStatistics.median(path.y().seenValues(standing))
             .orElse(point == BodyPoint.FRONT_HEEL ? heel.y() : toe.y());
     return path.y().map(y -> (y - level) / (scale.staturePx() * scale.frontPlane()));
   }
@@ -163,13 +149,7 @@ record Body(
   /** The rear toe above the front one, share of stature; the middle over the clip. */
   private OptionalDouble rearToeRise() {
     CleanPath rear = track.path(BodyPoint.REAR_TOE);
-    List<Double> y = new ArrayList<>();
-    for (int i = 0; i < rear.y().size(); i++) {
-      if (rear.seen(i)) {
-        y.add(rear.y().value(i));
-      }
-    }
-    OptionalDouble middle = RobustStatistics.median(y);
+    OptionalDouble middle = RobustStatistics.median(rear.y().seenValues());
     return middle.isPresent()
         ? OptionalDouble.of((middle.getAsDouble() - toe.y()) / scale.staturePx())
         : OptionalDouble.empty();

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.geometry.SegmentAngles;
 import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.kinematics.Kinematics;
 import shinline.metrics.reps.BottomWindow;
@@ -130,7 +131,7 @@ final class BottomMeasuring {
     if (value.isEmpty()) {
       return missing(window, points);
     }
-    double jitterDeg = Math.toDegrees(Math.sqrt(2) * settled(window, points) / segmentPx());
+    double jitterDeg = SegmentAngles.sigma(settled(window, points), segmentPx()).degrees();
     return reading(measure, value.getAsDouble(), 1, jitterDeg, window, points);
   }
 

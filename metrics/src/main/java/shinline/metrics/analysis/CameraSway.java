@@ -1,12 +1,12 @@
 package shinline.metrics.analysis;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.result.SetUp.CameraHold;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * How much a hand-held camera that nothing could steady moves the athlete about in the picture. The
@@ -48,17 +48,9 @@ record CameraSway(double px, double rollDeg) {
 
   /** Only to and fro: a heel or forefoot that lifts moves its own point up, and is a fault. */
   private static double levelSpread(CleanPath path) {
-    List<Double> x = new ArrayList<>();
-    for (int i = 0; i < path.x().size(); i++) {
-      if (path.seen(i)) {
-        x.add(path.x().value(i));
-      }
-    }
-    if (x.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double middle = RobustStatistics.median(x).orElseThrow();
-    List<Double> away = x.stream().map(v -> Math.abs(v - middle)).toList();
-    return RobustStatistics.quantile(new ArrayList<>(away), ONE_SIGMA).orElseThrow();
+    double[] x = path.x().seenValues();
+    double middle = RobustStatistics.median(x).orElse(0);
+    double[] away = Arrays.stream(x).map(v -> Math.abs(v - middle)).toArray();
+    return RobustStatistics.quantile(away, ONE_SIGMA).orElse(Double.POSITIVE_INFINITY);
   }
 }

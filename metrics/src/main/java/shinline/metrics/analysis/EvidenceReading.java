@@ -1,6 +1,5 @@
 package shinline.metrics.analysis;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -15,8 +14,8 @@ import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.RobustStatistics;
 
 /** Reads from the cleaned track what each rep's faults are judged by. */
 final class EvidenceReading {
@@ -198,13 +197,7 @@ final class EvidenceReading {
   }
 
   private static OptionalDouble median(Series series, DoublePredicate when) {
-    List<Double> values = new ArrayList<>();
-    for (int i = 0; i < series.size(); i++) {
-      if (series.seen(i) && when.test(series.timeS(i))) {
-        values.add(series.value(i));
-      }
-    }
-    return RobustStatistics.median(values);
+    return RobustStatistics.median(series.seenValues(when));
   }
 
   private record Peak(double value, double atS) {

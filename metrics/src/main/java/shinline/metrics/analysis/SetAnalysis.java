@@ -8,7 +8,6 @@ import shinline.metrics.bar.BarPath;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
-import shinline.metrics.cleaning.CleaningParameters;
 import shinline.metrics.cleaning.TrackCleaning;
 import shinline.metrics.correction.CorrectionTable;
 import shinline.metrics.correction.JointCentreCorrection;
@@ -69,8 +68,7 @@ public final class SetAnalysis {
   }
 
   private Landmarks landmarks(LegTrack legs, Attitude attitude) {
-    return new Landmarks(
-        new TrackCleaning(CleaningParameters.of(calibration)).clean(legs), attitude.view());
+    return new Landmarks(new TrackCleaning(calibration).clean(legs), attitude.view());
   }
 
   /** Measures and judges the set a track shows. */

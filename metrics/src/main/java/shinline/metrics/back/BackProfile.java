@@ -1,11 +1,12 @@
 package shinline.metrics.back;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import shinline.metrics.geometry.Point;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.PolynomialFit;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**
@@ -127,23 +128,16 @@ final class BackProfile {
   }
 
   private static int count(boolean[] used, int from, int to) {
-    int n = 0;
-    for (int i = from; i < to; i++) {
-      n += used[i] ? 1 : 0;
-    }
-    return n;
+    return (int) IntStream.range(from, to).filter(i -> used[i]).count();
   }
 
   private static void leaveOut(Parabola fit, double[] values, boolean[] used) {
-    double[] off = new double[used.length];
-    int n = 0;
-    for (int i = 0; i < used.length; i++) {
-      if (used[i]) {
-        off[n++] = Math.abs(values[i] - fit.at(i));
-      }
-    }
-    double limit =
-        Math.max(CLOSE, FAR_OFF * RobustStatistics.median(Arrays.copyOf(off, n)).orElse(0));
+    double[] off =
+        IntStream.range(0, used.length)
+            .filter(i -> used[i])
+            .mapToDouble(i -> Math.abs(values[i] - fit.at(i)))
+            .toArray();
+    double limit = Math.max(CLOSE, FAR_OFF * RobustStatistics.median(off).orElse(0));
     for (int i = 0; i < used.length; i++) {
       used[i] = used[i] && Math.abs(values[i] - fit.at(i)) <= limit;
     }
@@ -170,30 +164,12 @@ final class BackProfile {
       return a + c + x(place) * b;
     }
 
-    /** Least squares by the normal equations, solved by Cramer's rule. */
     static Parabola through(double[] y, boolean[] used) {
-      double[] s = new double[5];
-      double[] t = new double[3];
-      for (int i = 0; i < y.length; i++) {
-        double power = 1;
-        for (int k = 0; used[i] && k < s.length; k++) {
-          s[k] += power;
-          if (k < t.length) {
-            t[k] += power * y[i];
-          }
-          power *= x(i);
-        }
-      }
-      double whole = determinant(s[0], s[1], s[2], s[1], s[2], s[3], s[2], s[3], s[4]);
-      return new Parabola(
-          determinant(t[0], s[1], s[2], t[1], s[2], s[3], t[2], s[3], s[4]) / whole,
-          determinant(s[0], t[0], s[2], s[1], t[1], s[3], s[2], t[2], s[4]) / whole,
-          determinant(s[0], s[1], t[0], s[1], s[2], t[1], s[2], s[3], t[2]) / whole);
-    }
-
-    private static double determinant(
-        double a, double b, double c, double d, double e, double f, double g, double h, double i) {
-      return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
+      int[] places = IntStream.range(0, y.length).filter(i -> used[i]).toArray();
+      double[] fit =
+          new PolynomialFit(IntStream.of(places).mapToDouble(Parabola::x).toArray(), 2)
+              .through(IntStream.of(places).mapToDouble(i -> y[i]).toArray());
+      return new Parabola(fit[0], fit[1], fit[2]);
     }
   }
 }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepTimes;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**

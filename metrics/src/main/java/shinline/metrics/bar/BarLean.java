@@ -1,11 +1,10 @@
 package shinline.metrics.bar;
 
 import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
 import shinline.metrics.reps.BottomWindow;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.signal.Series;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * What the bar's end tells of the trunk when its disc hides the shoulders: how far it has gone
@@ -38,7 +37,9 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
    * @param aheadOfHip bar's end ahead of mid-hip, shares of the trunk's length
    */
   public static BarLean of(Series aheadOfHip, RepTimes t) {
-    OptionalDouble top = median(aheadOfHip, s -> s >= t.startS() - TOP_S && s <= t.startS());
+    OptionalDouble top =
+        RobustStatistics.median(
+            aheadOfHip.seenValues(s -> s >= t.startS() - TOP_S && s <= t.startS()));
     OptionalDouble bottom = BottomWindow.of(t).bottomMedian(aheadOfHip);
     if (top.isEmpty() || bottom.isEmpty()) {
       return UNSEEN;
@@ -69,13 +70,5 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
   private static double leanDeg(double ahead) {
     double sine = Math.sin(Math.toRadians(STANDING_DEG)) + ahead;
     return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sine))));
-  }
-
-  private static OptionalDouble median(Series series, DoublePredicate when) {
-    return RobustStatistics.median(
-        java.util.stream.IntStream.range(0, series.size())
-            .filter(i -> series.seen(i) && when.test(series.timeS(i)))
-            .mapToDouble(series::value)
-            .toArray());
   }
 }

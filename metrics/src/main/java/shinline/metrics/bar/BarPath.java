@@ -10,7 +10,7 @@ import shinline.metrics.signal.GapFill;
 import shinline.metrics.signal.HampelFilter;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**
@@ -28,9 +28,6 @@ public record BarPath(UniformTimeGrid grid, Series forwardM, Series upM) {
 
   /** A place this far off its neighbours is another rim's, share of the diameter. */
   private static final double OUTLIER = 0.02;
-
-  /** As for the joints. */
-  private static final GapFill BRIDGE = new GapFill(0.35);
 
   /**
    * A rim is placed to a fraction of a pixel, so only the middle of a quick drive's speed needs
@@ -69,7 +66,7 @@ public record BarPath(UniformTimeGrid grid, Series forwardM, Series upM) {
       perMetre.add(across / track.diameterM());
     }
     double scale = RobustStatistics.median(perMetre).orElseThrow();
-    HampelFilter hampel = new HampelFilter(3, 3, OUTLIER * track.diameterM());
+    HampelFilter hampel = new HampelFilter(OUTLIER * track.diameterM());
     UniformTimeGrid own = UniformTimeGrid.covering(Series.of(t, t));
     double cutoff = Math.min(CUTOFF_HZ, own.rateHz() / 2.2);
     ButterworthLowPass filter = ButterworthLowPass.twoPass(cutoff, grid.rateHz());
@@ -84,7 +81,7 @@ public record BarPath(UniformTimeGrid grid, Series forwardM, Series upM) {
     for (int i = 0; i < px.length; i++) {
       metres[i] = px[i] / perMetre;
     }
-    return grid.resample(BRIDGE.fill(hampel.clean(gapped(t, metres))));
+    return grid.resample(GapFill.fill(hampel.clean(gapped(t, metres))));
   }
 
   /**
@@ -95,7 +92,7 @@ public record BarPath(UniformTimeGrid grid, Series forwardM, Series upM) {
     List<Double> values = new ArrayList<>();
     List<Boolean> seen = new ArrayList<>();
     for (int i = 0; i < t.length; i++) {
-      if (i > 0 && t[i] - t[i - 1] > BRIDGE.longestS()) {
+      if (i > 0 && t[i] - t[i - 1] > GapFill.LONGEST_S) {
         times.add((t[i] + t[i - 1]) / 2);
         values.add(0.0);
         seen.add(false);

@@ -164,7 +164,7 @@ public enum CalibrationKey {
   FOOT_TRUST("foot.trust", CalibrationUnit.SHARE, 0.0, 1.0),
   BLEND_WINDOW("blend.window", CalibrationUnit.SECONDS, 0.0, 5.0),
   BLEND_LEAST("blend.least", CalibrationUnit.SHARE, 0.0, 1.0),
-  BLEND_ENVELOPE("blend.envelope", CalibrationUnit.SHARE, 0.0, 1.0),
+  BLEND_ENVELOPE("blend.envelope", CalibrationUnit.SHARE, 0.01, 1.0),
   CLEANING_OUTLIER("cleaning.outlier", CalibrationUnit.SHARE, 0.0, 1.0),
 
   // The bar on the back: its end, and what it tells of the trunk.

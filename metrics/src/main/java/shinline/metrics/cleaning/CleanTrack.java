@@ -10,9 +10,9 @@ import java.util.function.UnaryOperator;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * A track after cleaning. Only {@link TrackCleaning} and {@link StillCleaning} make one, so

@@ -11,7 +11,7 @@ import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.PointPath;
-import shinline.metrics.track.RobustStatistics;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Many looks at one still picture become one place for each point: their median. The looks differ

@@ -4,24 +4,38 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.signal.ButterworthLowPass;
+import shinline.metrics.signal.GapFill;
 import shinline.metrics.signal.HampelFilter;
+import shinline.metrics.signal.ResidualAnalysis;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.PointPath;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * Outliers out, short gaps bridged, an even time grid, a zero-phase low-pass. In this order: an
  * outlier would bend the bridge, and a filter needs even steps.
  */
 public final class TrackCleaning {
-  private final CleaningParameters parameters;
+  /**
+   * Rate of the even grid, Hz, at least; interpolation adds no detail, but keeps the filter well
+   * inside its range.
+   */
+  private static final double LEAST_RATE_HZ = 30;
 
-  public TrackCleaning(CleaningParameters parameters) {
-    this.parameters = parameters;
+  /**
+   * An outlier is at least this far off its neighbours, share of stature; below, the model's own
+   * jitter is left to the filter.
+   */
+  private final double outlierFloor;
+
+  public TrackCleaning(Calibration calibration) {
+    outlierFloor = calibration.value(CalibrationKey.CLEANING_OUTLIER);
   }
 
   /**
@@ -32,10 +46,8 @@ public final class TrackCleaning {
     Series clock = Series.of(times, times);
     UniformTimeGrid own = UniformTimeGrid.covering(clock);
     UniformTimeGrid grid =
-        own.rateHz() >= parameters.leastRateHz() * 0.99
-            ? own
-            : UniformTimeGrid.covering(clock, parameters.leastRateHz());
-    HampelFilter hampel = new HampelFilter(3, 3, parameters.outlierFloor() * track.bodyPx());
+        own.rateHz() >= LEAST_RATE_HZ * 0.99 ? own : UniformTimeGrid.covering(clock, LEAST_RATE_HZ);
+    HampelFilter hampel = new HampelFilter(outlierFloor * track.bodyPx());
     Map<BodyPoint, Series> xs = new EnumMap<>(BodyPoint.class);
     Map<BodyPoint, Series> ys = new EnumMap<>(BodyPoint.class);
     for (BodyPoint point : BodyPoint.values()) {
@@ -59,7 +71,7 @@ public final class TrackCleaning {
           new CleanPath(
               smoothX,
               smoothY,
-              grid.resample(parameters.gapFill().fill(confidence(track.path(point), times))),
+              grid.resample(GapFill.fill(confidence(track.path(point), times))),
               Math.sqrt((squares(x, smoothX) + squares(y, smoothY)) / 2)));
     }
     return new CleanTrack(track, grid, paths, spanS -> settled(cutoff, grid.rateHz(), spanS));
@@ -72,8 +84,8 @@ public final class TrackCleaning {
     return Math.sqrt(passed / (1 - Math.min(0.9, passed)) / independent);
   }
 
-  private Series even(Series series, HampelFilter hampel, UniformTimeGrid grid) {
-    return grid.resample(parameters.gapFill().fill(hampel.clean(series)));
+  private static Series even(Series series, HampelFilter hampel, UniformTimeGrid grid) {
+    return grid.resample(GapFill.fill(hampel.clean(series)));
   }
 
   private static Series confidence(PointPath path, double[] times) {
@@ -90,7 +102,7 @@ public final class TrackCleaning {
    * One cut-off for the clip: the middle of what the points that matter ask for, so that no angle
    * mixes two delays of different softness; never more than a third of the frames' own rate.
    */
-  private double cutoff(
+  private static double cutoff(
       Map<BodyPoint, Series> xs,
       Map<BodyPoint, Series> ys,
       double frameRate,
@@ -105,12 +117,12 @@ public final class TrackCleaning {
         }
         for (Series.Run run : series.runs()) {
           if (run.size() >= 2 * grid.rateHz()) {
-            found.add(parameters.cutoff().choose(series.values(run), grid.rateHz()).cutoffHz());
+            found.add(ResidualAnalysis.choose(series.values(run), grid.rateHz()).cutoffHz());
           }
         }
       }
     }
-    double chosen = RobustStatistics.median(found).orElse(parameters.cutoff().mostHz());
+    double chosen = RobustStatistics.median(found).orElse(ResidualAnalysis.MOST_HZ);
     return Math.min(chosen, frameRate / 3);
   }
 

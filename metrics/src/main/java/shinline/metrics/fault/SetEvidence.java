@@ -6,8 +6,8 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.target.TempoTarget;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * What a rep is held against: the set's own reps, the limits of a calibration, and the tempo asked

@@ -31,10 +31,6 @@ public record Angle(double radians) implements Comparable<Angle> {
     return new Angle(radians - other.radians);
   }
 
-  public Angle negated() {
-    return new Angle(-radians);
-  }
-
   /** The same direction within (-180°, 180°]. */
   public Angle wrapped() {
     double turned = Math.IEEEremainder(radians, 2 * Math.PI);

@@ -66,6 +66,20 @@ public final class SegmentAngles {
     return thighSegment.minus(trunkSegment).wrapped();
   }
 
+  /**
+   * Standard deviation of a segment's angle from that of its ends: √2 σ / L, for small errors that
+   * do not depend on one another.
+   *
+   * @param endSigma standard deviation of either end in one direction, 0 or more
+   * @param length length of the segment in the same unit, above 0
+   */
+  public static Angle sigma(double endSigma, double length) {
+    if (!(endSigma >= 0) || !(length > 0)) {
+      throw new IllegalArgumentException("sigma " + endSigma + " on a length of " + length);
+    }
+    return new Angle(Math.sqrt(2) * endSigma / length);
+  }
+
   /** How far the knee is ahead of the toe tip along the facing direction, in the points' unit. */
   public static double kneePastToe(Point knee, Point toe) {
     return knee.x() - toe.x();

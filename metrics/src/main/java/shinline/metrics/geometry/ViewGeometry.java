@@ -46,18 +46,6 @@ public record ViewGeometry(Angle yaw, Angle pitch, Angle roll, Lens lens) {
     }
   }
 
-  public static ViewGeometry ofYaw(Angle yaw) {
-    return new ViewGeometry(yaw, Angle.ZERO, Angle.ZERO);
-  }
-
-  public static ViewGeometry ofPitch(Angle pitch) {
-    return new ViewGeometry(Angle.ZERO, pitch, Angle.ZERO);
-  }
-
-  public static ViewGeometry ofRoll(Angle roll) {
-    return new ViewGeometry(Angle.ZERO, Angle.ZERO, roll);
-  }
-
   /** Where a point of the side plane is seen. */
   public Point seen(Point real) {
     double x = real.x() - lens.centre().x();
@@ -124,56 +112,6 @@ public record ViewGeometry(Angle yaw, Angle pitch, Angle roll, Lens lens) {
     double area =
         (across.x() - at.x()) * (up.y() - at.y()) - (across.y() - at.y()) * (up.x() - at.x());
     return Math.sqrt(Math.abs(area)) / step;
-  }
-
-  /** How an angle against the vertical (plus forward) looks. */
-  public Angle seenFromVertical(Angle real) {
-    Point tip = seen(new Point(Math.sin(real.radians()), Math.cos(real.radians())));
-    return new Angle(Math.atan2(tip.x(), tip.y()));
-  }
-
-  /** The angle against the vertical behind one that was seen. */
-  public Angle realFromVertical(Angle seen) {
-    Point tip = real(new Point(Math.sin(seen.radians()), Math.cos(seen.radians())));
-    return new Angle(Math.atan2(tip.x(), tip.y()));
-  }
-
-  /** A horizontal distance of the side plane as seen under the yaw alone: times cos(yaw). */
-  public double seenHorizontal(double real) {
-    return real * cos(yaw);
-  }
-
-  /** The horizontal distance of the side plane behind one that was seen under the yaw alone. */
-  public double realHorizontal(double seen) {
-    return seen / cos(yaw);
-  }
-
-  /**
-   * How much larger something looks that is nearer to the camera than the plane the scale was taken
-   * in: D / (D − dz).
-   *
-   * @param distance camera to plane, above 0
-   * @param nearer how much nearer, less than the distance; minus for further away; same unit
-   */
-  public static double perspectiveScale(double distance, double nearer) {
-    if (!(distance > 0) || !(nearer < distance)) {
-      throw new IllegalArgumentException("distance " + distance + ", nearer by " + nearer);
-    }
-    return distance / (distance - nearer);
-  }
-
-  /**
-   * Standard deviation of a segment's angle from that of its ends: √2 σ / L, for small errors that
-   * do not depend on one another.
-   *
-   * @param endSigma standard deviation of either end in one direction, 0 or more
-   * @param length length of the segment in the same unit, above 0
-   */
-  public static Angle angleSigma(double endSigma, double length) {
-    if (!(endSigma >= 0) || !(length > 0)) {
-      throw new IllegalArgumentException("sigma " + endSigma + " on a length of " + length);
-    }
-    return new Angle(Math.sqrt(2) * endSigma / length);
   }
 
   private static double cos(Angle a) {

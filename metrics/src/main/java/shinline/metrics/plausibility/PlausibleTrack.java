@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.SegmentAngles;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.PointPath;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * A track without the sightings that no body can give: before anything is smoothed, so that one

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * Whether the shoulders can be seen, or something before them hides them: the near disc of a bar on

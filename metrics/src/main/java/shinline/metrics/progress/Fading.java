@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.load.Comparison;
+import shinline.metrics.statistics.PolynomialFit;
 import shinline.metrics.training.SetCounts;
 
 /**
@@ -118,16 +119,10 @@ public record Fading(
     if (values.size() < LEAST_REPS) {
       return Optional.empty();
     }
-    double n = values.size();
-    double meanX = values.keySet().stream().mapToInt(x -> x).average().orElseThrow();
-    double meanY = values.values().stream().mapToDouble(y -> y).average().orElseThrow();
-    double xy = 0;
-    double xx = 0;
-    for (Map.Entry<Integer, Double> value : values.entrySet()) {
-      xy += (value.getKey() - meanX) * (value.getValue() - meanY) / n;
-      xx += (value.getKey() - meanX) * (value.getKey() - meanX) / n;
-    }
-    return Optional.of(xy / xx * (values.lastKey() - values.firstKey()));
+    double[] rep = values.keySet().stream().mapToDouble(k -> k).toArray();
+    double[] value = values.values().stream().mapToDouble(v -> v).toArray();
+    return Optional.of(
+        new PolynomialFit(rep, 1).through(value)[1] * (values.lastKey() - values.firstKey()));
   }
 
   private static Optional<Double> speedLossPct(Collection<Double> speeds) {

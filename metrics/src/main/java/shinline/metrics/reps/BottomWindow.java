@@ -1,8 +1,8 @@
 package shinline.metrics.reps;
 
-import java.util.Arrays;
 import java.util.OptionalDouble;
 import shinline.metrics.signal.Series;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * The time over which "at bottom" values are taken: the hold, or the 0.1 s around the lowest
@@ -38,33 +38,13 @@ public record BottomWindow(double fromS, double toS, double lowestS) {
     return timeS >= fromS - TIME_SLACK_S && timeS <= toS + TIME_SLACK_S;
   }
 
-  /**
-   * Median of the seen samples inside the window (mean of the two middle ones for an even number);
-   * empty when none was seen there.
-   */
+  /** Median of the seen samples inside the window; empty when none was seen there. */
   public OptionalDouble bottomMedian(Series series) {
-    double[] inside = inside(series);
-    int n = inside.length;
-    if (n == 0) {
-      return OptionalDouble.empty();
-    }
-    Arrays.sort(inside);
-    return OptionalDouble.of(n % 2 == 1 ? inside[n / 2] : (inside[n / 2 - 1] + inside[n / 2]) / 2);
+    return RobustStatistics.median(series.seenValues(this::holds));
   }
 
   /** How many samples inside the window were seen. */
   public int seenCount(Series series) {
-    return inside(series).length;
-  }
-
-  private double[] inside(Series series) {
-    double[] kept = new double[series.size()];
-    int n = 0;
-    for (int i = 0; i < series.size(); i++) {
-      if (series.seen(i) && holds(series.timeS(i))) {
-        kept[n++] = series.value(i);
-      }
-    }
-    return Arrays.copyOf(kept, n);
+    return series.seenValues(this::holds).length;
   }
 }

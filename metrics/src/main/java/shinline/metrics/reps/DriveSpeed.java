@@ -13,7 +13,7 @@ import shinline.metrics.signal.Series;
 public record DriveSpeed(double mean, double peak) {
 
   /** Seven samples: a fifth of a second at 30 a second, half of a quick drive. */
-  private static final SavitzkyGolay SLOPE = new SavitzkyGolay(SavitzkyGolay.Window.SEVEN);
+  private static final SavitzkyGolay SLOPE = new SavitzkyGolay(7);
 
   private static final double TIME_SLACK_S = 1e-6;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.signal.Series;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Finds reps and their phases in the height of mid-hip.
@@ -294,9 +295,8 @@ public final class RepFinder {
 
     /** Median height of a rest: the tail of the step down into the stance must not raise it. */
     private Top middle(int from, int to) {
-      double[] sorted = Arrays.copyOfRange(h, from, to + 1);
-      Arrays.sort(sorted);
-      return new Top(highest(from, to), sorted[sorted.length / 2]);
+      double[] rest = Arrays.copyOfRange(h, from, to + 1);
+      return new Top(highest(from, to), RobustStatistics.median(rest).orElseThrow());
     }
 
     private static Top higher(Top a, Top b) {
@@ -388,8 +388,7 @@ public final class RepFinder {
         to++;
       }
       double[] rest = Arrays.copyOfRange(h, from, to + 1);
-      Arrays.sort(rest);
-      return rest[(int) (parameters.lowestShare() * (rest.length - 1))];
+      return RobustStatistics.quantile(rest, parameters.lowestShare()).orElseThrow();
     }
 
     /** Time at which the height passes a level between two samples, linear between them. */

@@ -17,9 +17,9 @@ package shinline.metrics.reps;
  *     and still be the same stance; default 0.05 (own choice)
  * @param nearLowest samples at most this part of the travel above the lowest one tell the level of
  *     the bottom; default 0.06, a little more than {@code level}
- * @param lowestShare which of them, in the order of height, is that level; default 0.1: of a hold
- *     of a second it leaves the lowest tenth below, of a touch it is the lowest sample (set on
- *     clips with truth, whose holds came out a twentieth of a second short with the lowest sample)
+ * @param lowestShare which of their quantiles is that level; default 0.1: of a hold of a second it
+ *     leaves the lowest tenth below, of a touch it is the lowest sample (set on clips with truth,
+ *     whose holds came out a twentieth of a second short with the lowest sample)
  */
 public record RepParameters(
     double level,
@@ -50,7 +50,7 @@ public record RepParameters(
             && sameLevel < 0.5
             && nearLowest >= level
             && nearLowest < 0.5
-            && lowestShare >= 0
+            && lowestShare > 0
             && lowestShare <= 1;
     if (!good) {
       throw new IllegalArgumentException(

@@ -78,6 +78,12 @@ public final class SeriesTable {
     return timeS[row];
   }
 
+  /** First row at or after a time (seconds); the number of rows when there is none. */
+  public int firstRowNotBefore(double atS) {
+    int found = Arrays.binarySearch(timeS, atS);
+    return found >= 0 ? found : -found - 1;
+  }
+
   /** Value in the unit its name ends with; empty when not seen or not measurable. */
   public OptionalDouble value(Column column, int row) {
     double[] values = columns.get(column);

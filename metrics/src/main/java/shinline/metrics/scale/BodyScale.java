@@ -8,8 +8,8 @@ import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * The athlete's size in the picture, in pixels of the athlete's middle plane.

@@ -50,12 +50,12 @@ public final class ButterworthLowPass {
   }
 
   /**
-   * For one pass: gain 0.7071 at the cut-off after one pass.
+   * For one pass, as tables give it: gain 0.7071 at the cut-off after one pass.
    *
    * @param cutoffHz above 0, below half the rate
    * @param rateHz samples a second, evenly spaced
    */
-  public static ButterworthLowPass onePass(double cutoffHz, double rateHz) {
+  static ButterworthLowPass onePass(double cutoffHz, double rateHz) {
     return new ButterworthLowPass(cutoffHz, rateHz, 1);
   }
 
@@ -79,22 +79,6 @@ public final class ButterworthLowPass {
 
   public double rateHz() {
     return rateHz;
-  }
-
-  /** Gain of one pass at a frequency between 0 and half the rate; the pair's gain is its square. */
-  public double gain(double hz) {
-    double w = 2 * Math.PI * hz / rateHz;
-    Coefficients c = coefficients;
-    double re = c.a0 + c.a1 * Math.cos(w) + c.a2 * Math.cos(2 * w);
-    double im = c.a1 * Math.sin(w) + c.a2 * Math.sin(2 * w);
-    double dre = 1 - c.b1 * Math.cos(w) - c.b2 * Math.cos(2 * w);
-    double dim = c.b1 * Math.sin(w) + c.b2 * Math.sin(2 * w);
-    return Math.hypot(re, im) / Math.hypot(dre, dim);
-  }
-
-  /** One forward pass from rest (earlier inputs and outputs zero): delays the signal. */
-  public double[] forward(double[] x) {
-    return pass(x, 0);
   }
 
   /**

@@ -7,24 +7,20 @@ import java.util.List;
  * Fills short gaps with a shape-preserving cubic through the samples around them. A gap is the time
  * between the two seen samples next to it; longer ones, and missing samples at either end of the
  * series, stay missing.
- *
- * @param longestS longest gap that is filled, seconds; default 0.2: shorter than any phase of a rep
- *     that is judged, so no whole phase can be made up (own choice)
  */
-public record GapFill(double longestS) {
+public final class GapFill {
+  /**
+   * Longest gap that is filled, seconds: a planted or slowly moving joint cannot go far in it (own
+   * choice).
+   */
+  public static final double LONGEST_S = 0.35;
 
   /** Frame times carry rounding of a microsecond or so. */
   private static final double TIME_SLACK_S = 1e-6;
 
-  public static final GapFill DEFAULT = new GapFill(0.2);
+  private GapFill() {}
 
-  public GapFill {
-    if (!(longestS >= 0)) {
-      throw new IllegalArgumentException("longest gap " + longestS + " s");
-    }
-  }
-
-  public Series fill(Series series) {
+  public static Series fill(Series series) {
     int n = series.size();
     double[] value = new double[n];
     boolean[] seen = new boolean[n];
@@ -41,7 +37,7 @@ public record GapFill(double longestS) {
   }
 
   /** Seen samples, split where a gap is too long to cross. */
-  private List<List<Integer>> blocks(Series series) {
+  private static List<List<Integer>> blocks(Series series) {
     List<List<Integer>> blocks = new ArrayList<>();
     List<Integer> block = new ArrayList<>();
     for (int i = 0; i < series.size(); i++) {
@@ -51,7 +47,7 @@ public record GapFill(double longestS) {
       if (!block.isEmpty()) {
         int before = block.get(block.size() - 1);
         boolean gap = before < i - 1;
-        if (gap && series.timeS(i) - series.timeS(before) > longestS + TIME_SLACK_S) {
+        if (gap && series.timeS(i) - series.timeS(before) > LONGEST_S + TIME_SLACK_S) {
           blocks.add(block);
           block = new ArrayList<>();
         }

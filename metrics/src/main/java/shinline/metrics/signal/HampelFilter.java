@@ -1,6 +1,7 @@
 package shinline.metrics.signal;
 
 import java.util.Arrays;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Replaces single wild samples by the median of their neighbourhood: a sample further from the
@@ -11,22 +12,22 @@ import java.util.Arrays;
  * other sample; such a sample is judged by {@code floor} alone, and left as it is when the floor is
  * 0.
  *
- * @param halfWindow neighbours on either side; default 3
- * @param deviations robust standard deviations allowed; default 3
- * @param floor least distance from the median, in the unit of the series, that can count as wild;
- *     default 0, none
+ * @param floor least distance from the median, in the unit of the series, that can count as wild; 0
+ *     for none
  */
-public record HampelFilter(int halfWindow, double deviations, double floor) {
+public record HampelFilter(double floor) {
+  /** Neighbours on either side. */
+  private static final int HALF_WINDOW = 3;
+
+  /** Robust standard deviations allowed. */
+  private static final double DEVIATIONS = 3;
 
   /** Makes the median absolute deviation of normal noise equal its standard deviation. */
   private static final double MAD_TO_SIGMA = 1.4826;
 
-  public static final HampelFilter DEFAULT = new HampelFilter(3, 3, 0);
-
   public HampelFilter {
-    if (halfWindow < 1 || !(deviations > 0) || !(floor >= 0)) {
-      throw new IllegalArgumentException(
-          "half window " + halfWindow + ", deviations " + deviations + ", floor " + floor);
+    if (!(floor >= 0)) {
+      throw new IllegalArgumentException("floor " + floor);
     }
   }
 
@@ -45,8 +46,8 @@ public record HampelFilter(int halfWindow, double deviations, double floor) {
   }
 
   private double judged(Series series, int i) {
-    int from = Math.max(0, i - halfWindow);
-    int to = Math.min(series.size() - 1, i + halfWindow);
+    int from = Math.max(0, i - HALF_WINDOW);
+    int to = Math.min(series.size() - 1, i + HALF_WINDOW);
     double[] near = new double[to - from + 1];
     int count = 0;
     for (int k = from; k <= to; k++) {
@@ -55,20 +56,14 @@ public record HampelFilter(int halfWindow, double deviations, double floor) {
       }
     }
     near = Arrays.copyOf(near, count);
-    double median = median(near);
+    double median = RobustStatistics.median(near).orElseThrow();
     double[] away = new double[count];
     for (int k = 0; k < count; k++) {
       away[k] = Math.abs(near[k] - median);
     }
-    double limit = Math.max(floor, deviations * MAD_TO_SIGMA * median(away));
+    double limit =
+        Math.max(floor, DEVIATIONS * MAD_TO_SIGMA * RobustStatistics.median(away).orElseThrow());
     double x = series.value(i);
     return limit > 0 && Math.abs(x - median) > limit ? median : x;
-  }
-
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int n = sorted.length;
-    return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
   }
 }

@@ -2,6 +2,7 @@ package shinline.metrics.signal;
 
 import java.util.ArrayList;
 import java.util.List;
+import shinline.metrics.statistics.PolynomialFit;
 
 /**
  * Chooses a cut-off from the signal itself. The residual R(fc) is the root mean square of what a
@@ -13,68 +14,42 @@ import java.util.List;
  *   <li>D. A. Winter, <i>Biomechanics and Motor Control of Human Movement</i>, 2nd ed., Wiley 1990,
  *       pp. 41–43.
  * </ol>
- *
- * @param stepHz step of the curve; default 0.25 Hz
- * @param highest highest cut-off of the curve as a part of the rate; default 0.4, short of half the
- *     rate where the filter stops filtering
- * @param tailFrom where the straight part begins, as a part of the highest cut-off; default 0.65
- * @param leastHz lowest cut-off chosen; default 3 Hz, a quick drive needs it
- * @param mostHz highest cut-off chosen; default 8 Hz; hips and knees in a lift have nothing above
  */
-public record ResidualAnalysis(
-    double stepHz, double highest, double tailFrom, double leastHz, double mostHz) {
+public final class ResidualAnalysis {
+  /**
+   * Lowest and highest cut-off chosen, Hz; 6 Hz is the gait convention (Winter 2009), a split squat
+   * is slower.
+   */
+  public static final double LEAST_HZ = 4;
 
-  public static final ResidualAnalysis DEFAULT = new ResidualAnalysis(0.25, 0.4, 0.65, 3, 8);
+  public static final double MOST_HZ = 6;
+
+  /** Step of the curve. */
+  private static final double STEP_HZ = 0.25;
+
+  /**
+   * Highest cut-off of the curve as a part of the rate: short of half of it, where the filter stops
+   * filtering.
+   */
+  private static final double HIGHEST = 0.4;
+
+  /** Where the straight part begins, as a part of the highest cut-off. */
+  private static final double TAIL_FROM = 0.65;
 
   /** Least samples from which a curve means anything: one second at 30 a second. */
   private static final int LEAST_SAMPLES = 30;
 
-  public ResidualAnalysis {
-    boolean good =
-        stepHz > 0
-            && highest > 0
-            && highest < 0.5
-            && tailFrom > 0
-            && tailFrom < 1
-            && leastHz > 0
-            && leastHz <= mostHz;
-    if (!good) {
-      throw new IllegalArgumentException(
-          "step "
-              + stepHz
-              + " Hz, highest "
-              + highest
-              + ", tail from "
-              + tailFrom
-              + ", bounds "
-              + leastHz
-              + " to "
-              + mostHz
-              + " Hz");
-    }
-  }
+  private ResidualAnalysis() {}
 
   /** R at one cut-off, in the unit of the signal. */
   public record Residual(double cutoffHz, double rms) {}
-
-  /** Where the choice came to lie. */
-  public enum Bound {
-    WITHIN,
-    HELD_UP_TO_LEAST,
-    HELD_DOWN_TO_MOST
-  }
 
   /**
    * @param cutoffHz the cut-off to use
    * @param noiseRms the straight line's value at 0 Hz: the noise that was in the signal, in its
    *     unit
-   * @param curve R(fc), cut-offs rising
    */
-  public record Choice(double cutoffHz, double noiseRms, Bound bound, List<Residual> curve) {
-    public Choice {
-      curve = List.copyOf(curve);
-    }
-  }
+  public record Choice(double cutoffHz, double noiseRms) {}
 
   /** Root mean square of what the two-pass filter takes away at one cut-off. */
   public static double residual(double[] x, double cutoffHz, double rateHz) {
@@ -88,14 +63,14 @@ public record ResidualAnalysis(
   }
 
   /** The curve R(fc). */
-  public List<Residual> curve(double[] x, double rateHz) {
+  public static List<Residual> curve(double[] x, double rateHz) {
     if (x.length < LEAST_SAMPLES) {
       throw new IllegalArgumentException(
           x.length + " samples are too few, " + LEAST_SAMPLES + " are needed");
     }
     List<Residual> curve = new ArrayList<>();
-    for (int k = 1; k * stepHz <= highest * rateHz + 1e-9; k++) {
-      curve.add(new Residual(k * stepHz, residual(x, k * stepHz, rateHz)));
+    for (int k = 1; k * STEP_HZ <= HIGHEST * rateHz + 1e-9; k++) {
+      curve.add(new Residual(k * STEP_HZ, residual(x, k * STEP_HZ, rateHz)));
     }
     if (curve.size() < 4) {
       throw new IllegalArgumentException("a rate of " + rateHz + " Hz leaves no curve");
@@ -109,7 +84,7 @@ public record ResidualAnalysis(
    * @param x evenly spaced samples, 30 or more
    * @param rateHz samples a second
    */
-  public Choice choose(double[] x, double rateHz) {
+  public static Choice choose(double[] x, double rateHz) {
     List<Residual> curve = curve(x, rateHz);
     double noise = Math.max(0, interceptOfTail(curve));
     double found = curve.get(curve.size() - 1).cutoffHz();
@@ -119,13 +94,7 @@ public record ResidualAnalysis(
         break;
       }
     }
-    if (found < leastHz) {
-      return new Choice(leastHz, noise, Bound.HELD_UP_TO_LEAST, curve);
-    }
-    if (found > mostHz) {
-      return new Choice(mostHz, noise, Bound.HELD_DOWN_TO_MOST, curve);
-    }
-    return new Choice(found, noise, Bound.WITHIN, curve);
+    return new Choice(Math.max(LEAST_HZ, Math.min(MOST_HZ, found)), noise);
   }
 
   private static double between(Residual a, Residual b, double level) {
@@ -133,17 +102,10 @@ public record ResidualAnalysis(
     return a.cutoffHz() + part * (b.cutoffHz() - a.cutoffHz());
   }
 
-  private double interceptOfTail(List<Residual> curve) {
-    double from = tailFrom * curve.get(curve.size() - 1).cutoffHz();
+  private static double interceptOfTail(List<Residual> curve) {
+    double from = TAIL_FROM * curve.get(curve.size() - 1).cutoffHz();
     List<Residual> tail = curve.stream().filter(r -> r.cutoffHz() >= from).toList();
-    double meanX = tail.stream().mapToDouble(Residual::cutoffHz).average().orElseThrow();
-    double meanY = tail.stream().mapToDouble(Residual::rms).average().orElseThrow();
-    double sxx = 0;
-    double sxy = 0;
-    for (Residual r : tail) {
-      sxx += (r.cutoffHz() - meanX) * (r.cutoffHz() - meanX);
-      sxy += (r.cutoffHz() - meanX) * (r.rms() - meanY);
-    }
-    return sxx == 0 ? meanY : meanY - sxy / sxx * meanX;
+    double[] x = tail.stream().mapToDouble(Residual::cutoffHz).toArray();
+    return new PolynomialFit(x, 1).through(tail.stream().mapToDouble(Residual::rms).toArray())[0];
   }
 }

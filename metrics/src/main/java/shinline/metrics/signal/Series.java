@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * One quantity over time, immutable. A sample is either seen and has a finite value, or missing and
@@ -167,6 +169,19 @@ public final class Series {
       value(i);
     }
     return Arrays.copyOfRange(value, run.from(), run.to());
+  }
+
+  /** The seen values, a copy. */
+  public double[] seenValues() {
+    return seenValues(timeS -> true);
+  }
+
+  /** The seen values of samples at wanted times (seconds), a copy. */
+  public double[] seenValues(DoublePredicate when) {
+    return IntStream.range(0, size())
+        .filter(i -> seen[i] && when.test(timeS[i]))
+        .mapToDouble(i -> value[i])
+        .toArray();
   }
 
   /** The times of one run, seconds, a copy. */

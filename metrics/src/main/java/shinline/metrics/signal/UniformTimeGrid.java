@@ -1,6 +1,6 @@
 package shinline.metrics.signal;
 
-import java.util.Arrays;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Evenly spaced times. Phones record a variable frame rate while filters need a fixed one: a series
@@ -52,8 +52,7 @@ public record UniformTimeGrid(double startS, double stepS, int size) {
     for (int i = 0; i < steps.length; i++) {
       steps[i] = series.timeS(i + 1) - series.timeS(i);
     }
-    Arrays.sort(steps);
-    return covering(series, 1 / steps[steps.length / 2]);
+    return covering(series, 1 / RobustStatistics.median(steps).orElseThrow());
   }
 
   public double rateHz() {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Puts a front ankle back that the model let slide along the shin, as it does with dark shoes on a

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Drops sightings that are a mixture of both legs. Where the model cannot decide which leg is which

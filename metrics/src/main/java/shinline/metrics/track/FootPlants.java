@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Where one point of the foot (ankle, heel or toe) rests on the front and on the rear foot: the

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * A raw track seen so that the athlete faces +x: x is mirrored when the athlete faces left. Left

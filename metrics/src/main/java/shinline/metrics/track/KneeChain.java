@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Gives each frame's two knee sightings to the front and the rear leg: the cheapest chain of

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
-import shinline.metrics.track.RobustStatistics;
 
 /**
  * How far the camera is off a true side view, from how far the shoulders come apart along the

@@ -7,11 +7,11 @@ import java.util.function.ToDoubleFunction;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
-import shinline.metrics.track.RobustStatistics;
 import shinline.metrics.track.Side;
 
 /**

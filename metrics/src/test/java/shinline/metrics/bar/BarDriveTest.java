@@ -91,7 +91,7 @@ class BarDriveTest {
 
   @Test
   void aRolledCameraIsPutUpright() {
-    ViewGeometry rolled = ViewGeometry.ofRoll(Angle.ofDegrees(6));
+    ViewGeometry rolled = new ViewGeometry(Angle.ZERO, Angle.ZERO, Angle.ofDegrees(6));
     assertKnown(drive(track(Side.RIGHT, rolled, 9, 9), Side.RIGHT, rolled).orElseThrow());
   }
 

@@ -35,14 +35,16 @@ class CleanTrackTest {
     assertThat(
             shank(
                 leaning.toSagittalPlane(
-                    ViewGeometry.ofRoll(Angle.ofDegrees(facing == Side.RIGHT ? 5 : -5)))))
+                    new ViewGeometry(
+                        Angle.ZERO, Angle.ZERO, Angle.ofDegrees(facing == Side.RIGHT ? 5 : -5)))))
         .isCloseTo(level, within(0.05));
   }
 
   @Test
   void aRollKeepsLengths() {
     CleanTrack track = CleanTracks.of(TrackMaker.film(ONE).track());
-    CleanTrack turned = track.toSagittalPlane(ViewGeometry.ofRoll(Angle.ofDegrees(7)));
+    CleanTrack turned =
+        track.toSagittalPlane(new ViewGeometry(Angle.ZERO, Angle.ZERO, Angle.ofDegrees(7)));
     for (int i = 0; i < track.grid().size(); i += 10) {
       double before =
           track.path(BodyPoint.FRONT_HIP).at(i).distanceTo(track.path(BodyPoint.REAR_ANKLE).at(i));
@@ -67,7 +69,7 @@ class CleanTrackTest {
   @Test
   void squaredTakesAYawOutAndSeenFromPutsItBack() {
     CleanTrack side = CleanTracks.of(TrackMaker.film(ONE).track());
-    ViewGeometry view = ViewGeometry.ofYaw(Angle.ofDegrees(30));
+    ViewGeometry view = new ViewGeometry(Angle.ofDegrees(30), Angle.ZERO, Angle.ZERO);
     CleanTrack oblique = side.seenFrom(view);
     Point knee = side.path(BodyPoint.FRONT_KNEE).at(5);
     Point seen = oblique.path(BodyPoint.FRONT_KNEE).at(5);

@@ -1,7 +1,6 @@
 package shinline.metrics.synthetic;
 
 import shinline.metrics.cleaning.CleanTrack;
-import shinline.metrics.cleaning.CleaningParameters;
 import shinline.metrics.cleaning.TrackCleaning;
 import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.RawTrack;
@@ -14,9 +13,7 @@ public final class CleanTracks {
     return new LegIdentity(ShippedCalibration.HEAVY)
         .resolve(raw)
         .fold(
-            resolved ->
-                new TrackCleaning(CleaningParameters.of(ShippedCalibration.HEAVY))
-                    .clean(resolved.track()),
+            resolved -> new TrackCleaning(ShippedCalibration.HEAVY).clean(resolved.track()),
             unresolved -> {
               throw new AssertionError(unresolved.doubt().toString());
             });

@@ -3,9 +3,10 @@ package shinline.cli.picture;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import shinline.metrics.track.BodyPoint;
 
 /**
@@ -32,9 +33,9 @@ final class HeadBlur {
   /** Tiles across the disc; a face needs more than a dozen to be known by. */
   private static final int TILES = 5;
 
-  private record Known(double timeS, Point2D centre) {}
+  /** Where it was known to be, by the time. */
+  private final NavigableMap<Double, Point2D> known = new TreeMap<>();
 
-  private final List<Known> known = new ArrayList<>();
   private final double staturePx;
   private final SetScene scene;
 
@@ -47,7 +48,7 @@ final class HeadBlur {
       PoseAt pose = scene.pose(t);
       Optional<Point2D> ear = trusted ? pose.point(BodyPoint.NEAR_EAR) : Optional.empty();
       ear.or(() -> pose.midShoulder().map(this::earOver))
-          .ifPresent(e -> known.add(new Known(t, scene.from(e, AHEAD * staturePx, 0))));
+          .ifPresent(e -> known.put(t, scene.from(e, AHEAD * staturePx, 0)));
     }
   }
 
@@ -61,17 +62,18 @@ final class HeadBlur {
       tile(upright, new Ellipse2D.Double(-1e6, -1e6, 2e6, 2e6), RADIUS * staturePx);
       return;
     }
-    int after = firstNotBefore(timeS);
-    Known next = known.get(Math.min(after, known.size() - 1));
-    Known last = known.get(Math.max(0, after - 1));
-    double span = next.timeS() - last.timeS();
-    double share = span <= 0 ? 0 : Math.max(0, Math.min(1, (timeS - last.timeS()) / span));
-    double away = Math.min(Math.abs(timeS - last.timeS()), Math.abs(timeS - next.timeS()));
+    Map.Entry<Double, Point2D> next =
+        Optional.ofNullable(known.ceilingEntry(timeS)).orElseGet(known::lastEntry);
+    Map.Entry<Double, Point2D> last =
+        Optional.ofNullable(known.lowerEntry(timeS)).orElseGet(known::firstEntry);
+    double span = next.getKey() - last.getKey();
+    double share = span <= 0 ? 0 : Math.max(0, Math.min(1, (timeS - last.getKey()) / span));
+    double away = Math.min(Math.abs(timeS - last.getKey()), Math.abs(timeS - next.getKey()));
     double radius = (RADIUS + GROWTH * away) * staturePx;
     Point2D still =
         new Point2D.Double(
-            (1 - share) * last.centre().getX() + share * next.centre().getX(),
-            (1 - share) * last.centre().getY() + share * next.centre().getY());
+            (1 - share) * last.getValue().getX() + share * next.getValue().getX(),
+            (1 - share) * last.getValue().getY() + share * next.getValue().getY());
     Point2D shown = scene.toFrame(timeS).transform(still, null);
     double x = shown.getX();
     double y = shown.getY();
@@ -79,20 +81,6 @@ final class HeadBlur {
         upright,
         new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius),
         RADIUS * staturePx);
-  }
-
-  private int firstNotBefore(double timeS) {
-    int low = 0;
-    int high = known.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (known.get(middle).timeS() < timeS) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   private static void tile(BufferedImage image, Ellipse2D disc, double radiusPx) {

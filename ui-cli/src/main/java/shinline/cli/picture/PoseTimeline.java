@@ -32,7 +32,7 @@ final class PoseTimeline {
   }
 
   PoseAt at(double timeS) {
-    int after = firstRowNotBefore(timeS);
+    int after = series.firstRowNotBefore(timeS);
     if (after == series.rows()) {
       return after > 0 && timeS - series.timeS(after - 1) <= NEAR_S
           ? between(after - 1, after - 1, 0)
@@ -47,21 +47,6 @@ final class PoseTimeline {
     }
     double span = series.timeS(after) - series.timeS(after - 1);
     return span > JOINED_S ? nothing() : between(after - 1, after, 1 - gap / span);
-  }
-
-  /** First row at or after a time; the number of rows when there is none. */
-  int firstRowNotBefore(double timeS) {
-    int low = 0;
-    int high = series.rows();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (series.timeS(middle) < timeS) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   private PoseAt between(int before, int after, double share) {

@@ -3,7 +3,6 @@ package shinline.cli.picture;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,7 @@ import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SeriesTable;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.Verdict;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.Side;
 import shinline.vision.scene.CameraPath;
@@ -90,7 +90,11 @@ final class SetScene {
           .ifPresent(hip -> pose.midShoulder().ifPresent(s -> trunks.add(hip.distance(s))));
     }
     // The longest trunks are the ones seen square on; the very longest are outliers.
-    staturePx = quantile(trunks, 0.8, 1 / TRUNK_SHARE);
+    OptionalDouble trunk = RobustStatistics.quantile(trunks, 0.8);
+    staturePx =
+        trunk.isPresent()
+            ? OptionalDouble.of(trunk.getAsDouble() / TRUNK_SHARE)
+            : OptionalDouble.empty();
   }
 
   List<RepResult> reps() {
@@ -198,7 +202,7 @@ final class SetScene {
   private Optional<Point2D> median(BodyPoint point, double fromS, double toS) {
     List<Double> x = new ArrayList<>();
     List<Double> y = new ArrayList<>();
-    for (int row = timeline.firstRowNotBefore(fromS);
+    for (int row = series().firstRowNotBefore(fromS);
         row < series().rows() && series().timeS(row) <= toS;
         row++) {
       pose(series().timeS(row))
@@ -209,19 +213,11 @@ final class SetScene {
                 y.add(p.getY());
               });
     }
-    OptionalDouble mx = quantile(x, 0.5, 1);
-    OptionalDouble my = quantile(y, 0.5, 1);
+    OptionalDouble mx = RobustStatistics.median(x);
+    OptionalDouble my = RobustStatistics.median(y);
     return mx.isPresent() && my.isPresent()
         ? Optional.of(new Point2D.Double(mx.getAsDouble(), my.getAsDouble()))
         : Optional.empty();
-  }
-
-  private static OptionalDouble quantile(List<Double> values, double share, double factor) {
-    if (values.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    Collections.sort(values);
-    return OptionalDouble.of(factor * values.get((int) (share * (values.size() - 1))));
   }
 
   /** The rep an instant belongs to, the rest after it included; empty before the first. */

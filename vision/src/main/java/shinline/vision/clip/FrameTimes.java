@@ -1,6 +1,7 @@
 package shinline.vision.clip;
 
 import java.util.Arrays;
+import org.hipparchus.stat.descriptive.rank.Median;
 
 /** The times of a clip's frames, and what they say of its frame rate. */
 public final class FrameTimes {
@@ -45,12 +46,7 @@ public final class FrameTimes {
   }
 
   private double medianIntervalS() {
-    double[] sorted = intervals();
-    int n = sorted.length;
-    if (n == 0) {
-      return 0;
-    }
-    return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+    return count < 2 ? 0 : new Median().evaluate(intervals());
   }
 
   /** Ascending. */

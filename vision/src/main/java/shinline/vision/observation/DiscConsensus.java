@@ -3,7 +3,9 @@ package shinline.vision.observation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.bytedeco.opencv.opencv_core.Mat;
+import org.hipparchus.stat.descriptive.rank.Median;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.DiscFinder;
 import shinline.vision.scene.DiscFinderParameters;
@@ -154,13 +156,13 @@ public final class DiscConsensus implements AutoCloseable {
     if (seen.size() < fewest) {
       return Optional.empty();
     }
-    double middle = median(seen.stream().map(Seen::diameterPx).sorted().toList());
+    double middle = median(seen, Seen::diameterPx);
     List<Seen> agree =
         seen.stream().filter(s -> Math.abs(s.diameterPx() / middle - 1) < SAME_SIZE).toList();
     if (agree.size() < fewest || 2 * agree.size() <= seen.size()) {
       return Optional.empty();
     }
-    double diameter = median(agree.stream().map(Seen::diameterPx).sorted().toList());
+    double diameter = median(agree, Seen::diameterPx);
     double spread =
         Math.sqrt(
             agree.stream()
@@ -168,12 +170,12 @@ public final class DiscConsensus implements AutoCloseable {
                 .average()
                 .orElse(0));
     // What one frame cannot see of its rim the next does not see either: no gain from their number.
-    double own = median(agree.stream().map(Seen::plusMinusPx).sorted().toList()) / 1.96;
+    double own = median(agree, Seen::plusMinusPx) / 1.96;
     return Optional.of(new Disc(disc.diameterM(), diameter, Math.hypot(own, spread) / diameter));
   }
 
-  private static double median(List<Double> sorted) {
-    return sorted.get(sorted.size() / 2);
+  private static double median(List<Seen> seen, ToDoubleFunction<Seen> of) {
+    return new Median().evaluate(seen.stream().mapToDouble(of).toArray());
   }
 
   private static DiscSearch search(DiscWanted disc, Kept frame, double standingPx) {

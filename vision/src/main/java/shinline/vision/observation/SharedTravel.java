@@ -1,5 +1,7 @@
 package shinline.vision.observation;
 
+import org.hipparchus.stat.regression.SimpleRegression;
+
 /**
  * Whether a disc goes down and up with the hips: the slope and the correlation of its row on
  * theirs.
@@ -20,12 +22,7 @@ final class SharedTravel {
   private static final double STAYS = 0.25;
   private static final double LEAST_CORRELATION = 0.8;
 
-  private double n;
-  private double hip;
-  private double disc;
-  private double hipHip;
-  private double hipDisc;
-  private double discDisc;
+  private final SimpleRegression discOnHip = new SimpleRegression();
 
   /** The answer so far. */
   enum Told {
@@ -36,29 +33,23 @@ final class SharedTravel {
 
   /** One look: rows of mid-hip and of the disc's centre, pixels. */
   void add(double hipRowPx, double discRowPx) {
-    // Running means and sums about them (Welford 1962), so that far rows cost no digits.
-    n++;
-    double dh = hipRowPx - hip;
-    double dd = discRowPx - disc;
-    hip += dh / n;
-    disc += dd / n;
-    hipHip += dh * (hipRowPx - hip);
-    hipDisc += dh * (discRowPx - disc);
-    discDisc += dd * (discRowPx - disc);
+    discOnHip.addData(hipRowPx, discRowPx);
   }
 
   /**
    * @param staturePx the athlete's standing height
    */
   Told tells(double staturePx) {
-    if (n < FEWEST_LOOKS || Math.sqrt(hipHip / n) < LEAST_SPREAD * staturePx) {
+    long looks = discOnHip.getN();
+    if (looks < FEWEST_LOOKS
+        || Math.sqrt(discOnHip.getXSumSquares() / looks) < LEAST_SPREAD * staturePx) {
       return Told.TOO_LITTLE;
     }
-    double slope = hipDisc / hipHip;
+    double slope = discOnHip.getSlope();
     if (slope < STAYS) {
       return Told.APART;
     }
-    boolean close = hipDisc > LEAST_CORRELATION * Math.sqrt(hipHip * discDisc);
+    boolean close = discOnHip.getR() > LEAST_CORRELATION;
     return close && slope > LEAST_SLOPE && slope < MOST_SLOPE ? Told.TOGETHER : Told.TOO_LITTLE;
   }
 }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.hipparchus.stat.descriptive.rank.Median;
 
 /** How long one person's segments were in the last believed looks; the middle of them. */
 final class OwnLengths {
@@ -41,8 +42,8 @@ final class OwnLengths {
     if (of.size() < FEWEST) {
       return OptionalDouble.empty();
     }
-    double[] sorted = of.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    return OptionalDouble.of(sorted[sorted.length / 2]);
+    double[] px = of.stream().mapToDouble(Double::doubleValue).toArray();
+    return OptionalDouble.of(new Median().evaluate(px));
   }
 
   /** Standing height by the legs, pixels; empty until there are enough looks. */

@@ -1,7 +1,6 @@
 package shinline.vision.scene;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -9,6 +8,9 @@ import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Size;
+import org.hipparchus.stat.descriptive.rank.Median;
+import org.hipparchus.stat.descriptive.rank.Percentile;
+import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
 
 /**
  * Follows the room through a clip, frame by frame.
@@ -175,7 +177,7 @@ public final class CameraMotion implements AutoCloseable {
   }
 
   private static double median(List<Similarity> moves, ToDoubleFunction<Similarity> of) {
-    return median(moves.stream().mapToDouble(of).toArray());
+    return new Median().evaluate(moves.stream().mapToDouble(of).toArray());
   }
 
   private List<Similarity> toFirst(boolean moving) {
@@ -210,22 +212,15 @@ public final class CameraMotion implements AutoCloseable {
       double y = rows * (corner < 2 ? 0.2 : 0.8);
       double[] xs = moves.stream().mapToDouble(m -> m.x(x, y)).toArray();
       double[] ys = moves.stream().mapToDouble(m -> m.y(x, y)).toArray();
-      double middleX = median(xs);
-      double middleY = median(ys);
+      double middleX = new Median().evaluate(xs);
+      double middleY = new Median().evaluate(ys);
       for (int i = 0; i < n; i++) {
         double dx = xs[i] - middleX;
         double dy = ys[i] - middleY;
         stray[i] += (dx * dx + dy * dy) / 4;
       }
     }
-    Arrays.sort(stray);
-    return Math.sqrt(stray[(int) Math.min(n - 1, Math.ceil(0.95 * n) - 1)]);
-  }
-
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return sorted[sorted.length / 2];
+    return Math.sqrt(new Percentile(95).withEstimationType(EstimationType.R_2).evaluate(stray));
   }
 
   /** Gives the pictures kept back; motions already returned stay good. */

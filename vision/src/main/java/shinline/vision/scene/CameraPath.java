@@ -3,8 +3,11 @@ package shinline.vision.scene;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Where a hand-held camera looked through a clip. Measuring is done in one view that stands still
@@ -12,15 +15,16 @@ import java.util.List;
  * pictures and image coordinates are, and back.
  */
 public final class CameraPath {
-  private static final CameraPath STILL = new CameraPath(List.of());
+  private static final CameraPath STILL = new CameraPath(List.of(), new TreeMap<>());
 
-  private final List<Look> looks;
+  private final List<Similarity> toStill;
 
-  /** How one frame lies against the still view. */
-  private record Look(double timeS, Similarity toStill, Similarity toFrame) {}
+  /** From the still view to the frame of each look, by its time. */
+  private final NavigableMap<Double, Similarity> toFrame;
 
-  private CameraPath(List<Look> looks) {
-    this.looks = looks;
+  private CameraPath(List<Similarity> toStill, NavigableMap<Double, Similarity> toFrame) {
+    this.toStill = toStill;
+    this.toFrame = toFrame;
   }
 
   /** A camera on a tripod: the still view is every frame. */
@@ -36,31 +40,31 @@ public final class CameraPath {
     if (timesS.size() != toStill.size()) {
       throw new IllegalArgumentException(toStill.size() + " moves for " + timesS.size() + " looks");
     }
-    List<Look> looks = new ArrayList<>();
+    NavigableMap<Double, Similarity> toFrame = new TreeMap<>();
     for (int i = 0; i < toStill.size(); i++) {
-      Similarity move = toStill.get(i);
-      looks.add(new Look(timesS.get(i), move, move.inverse()));
+      toFrame.put(timesS.get(i), toStill.get(i).inverse());
     }
-    return new CameraPath(List.copyOf(looks));
+    return new CameraPath(List.copyOf(toStill), toFrame);
   }
 
   /** Moves a point of the frame of the {@code look}-th look to the still view. */
   public Similarity toStill(int look) {
-    return looks.isEmpty() ? Similarity.IDENTITY : looks.get(look).toStill();
+    return toStill.isEmpty() ? Similarity.IDENTITY : toStill.get(look);
   }
 
   /** From the still view to the frame of an instant, pixels with y down. */
   public AffineTransform toFrame(double timeS) {
-    if (looks.isEmpty()) {
+    if (toStill.isEmpty()) {
       return new AffineTransform();
     }
-    int after = firstNotBefore(timeS);
-    Look next = looks.get(Math.min(after, looks.size() - 1));
-    Look last = looks.get(Math.max(0, after - 1));
-    double span = next.timeS() - last.timeS();
-    double share = span <= 0 ? 0 : Math.max(0, Math.min(1, (timeS - last.timeS()) / span));
-    Similarity a = last.toFrame();
-    Similarity b = next.toFrame();
+    Map.Entry<Double, Similarity> next =
+        Optional.ofNullable(toFrame.ceilingEntry(timeS)).orElseGet(toFrame::lastEntry);
+    Map.Entry<Double, Similarity> last =
+        Optional.ofNullable(toFrame.lowerEntry(timeS)).orElseGet(toFrame::firstEntry);
+    double span = next.getKey() - last.getKey();
+    double share = span <= 0 ? 0 : Math.max(0, Math.min(1, (timeS - last.getKey()) / span));
+    Similarity a = last.getValue();
+    Similarity b = next.getValue();
     // Between two looks, less than a tenth of a second apart, a hand moves in a straight line.
     double cos = mix(a.a(), b.a(), share);
     double sin = mix(a.b(), b.b(), share);
@@ -71,13 +75,13 @@ public final class CameraPath {
   /** Where a point of the still view, y down, is in the frame of an instant. */
   public Point2D inFrame(double timeS, double x, double y) {
     Point2D place = new Point2D.Double(x, y);
-    return looks.isEmpty() ? place : toFrame(timeS).transform(place, null);
+    return toStill.isEmpty() ? place : toFrame(timeS).transform(place, null);
   }
 
   /** Where a point of the frame of an instant, y down, is in the still view. */
   public Point2D inStillView(double timeS, double x, double y) {
     Point2D place = new Point2D.Double(x, y);
-    if (looks.isEmpty()) {
+    if (toStill.isEmpty()) {
       return place;
     }
     try {
@@ -89,19 +93,5 @@ public final class CameraPath {
 
   private static double mix(double a, double b, double share) {
     return (1 - share) * a + share * b;
-  }
-
-  private int firstNotBefore(double timeS) {
-    int low = 0;
-    int high = looks.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (looks.get(middle).timeS() < timeS) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 }

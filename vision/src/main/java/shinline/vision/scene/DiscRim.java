@@ -2,6 +2,11 @@ package shinline.vision.scene;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.stat.descriptive.rank.Median;
 
 /**
  * A disc's rim, measured along rays from its centre.
@@ -28,6 +33,10 @@ record DiscRim(
     double rimShare,
     double plusMinus) {
   private static final int UNKNOWNS = 5;
+
+  /** Below it the rays do not tell the five numbers. */
+  private static final double LEAST_PIVOT = 1e-6;
+
   private static final int ROUNDS = 6;
   private static final double SAMPLE_PX = 0.5;
 
@@ -198,10 +207,10 @@ record DiscRim(
     static Optional<Fit> of(Edges edges, DiscFinderParameters parameters) {
       double[] weights = new double[edges.count];
       Arrays.fill(weights, 1);
-      double[] shape = {median(Arrays.copyOf(edges.radius, edges.count)), 0, 0, 0, 0};
+      double[] shape = {new Median().evaluate(edges.radius, 0, edges.count), 0, 0, 0, 0};
       for (int round = 0; round < 15; round++) {
         double[] gaps = gaps(edges, shape);
-        double tuning = 4.685 * Math.max(0.15, 1.4826 * median(gaps));
+        double tuning = 4.685 * Math.max(0.15, 1.4826 * new Median().evaluate(gaps));
         for (int i = 0; i < edges.count; i++) {
           double u = gaps[i] / tuning;
           weights[i] = u < 1 ? (1 - u * u) * (1 - u * u) : 0;
@@ -236,54 +245,23 @@ record DiscRim(
     }
 
     private static Optional<double[]> solve(Edges edges, double[] weights) {
-      double[][] m = new double[UNKNOWNS][UNKNOWNS + 1];
+      double[][] normal = new double[UNKNOWNS][UNKNOWNS];
+      double[] right = new double[UNKNOWNS];
       for (int i = 0; i < edges.count; i++) {
         double t = edges.angle[i];
         double[] row = {1, Math.cos(t), Math.sin(t), Math.cos(2 * t), Math.sin(2 * t)};
         for (int a = 0; a < UNKNOWNS; a++) {
           for (int b = 0; b < UNKNOWNS; b++) {
-            m[a][b] += weights[i] * row[a] * row[b];
+            normal[a][b] += weights[i] * row[a] * row[b];
           }
-          m[a][UNKNOWNS] += weights[i] * row[a] * edges.radius[i];
+          right[a] += weights[i] * row[a] * edges.radius[i];
         }
       }
-      return eliminate(m);
-    }
-
-    private static Optional<double[]> eliminate(double[][] m) {
-      for (int c = 0; c < UNKNOWNS; c++) {
-        int pivot = c;
-        for (int r = c + 1; r < UNKNOWNS; r++) {
-          if (Math.abs(m[r][c]) > Math.abs(m[pivot][c])) {
-            pivot = r;
-          }
-        }
-        if (Math.abs(m[pivot][c]) < 1e-6) {
-          return Optional.empty();
-        }
-        double[] swap = m[c];
-        m[c] = m[pivot];
-        m[pivot] = swap;
-        for (int r = 0; r < UNKNOWNS; r++) {
-          if (r != c) {
-            double share = m[r][c] / m[c][c];
-            for (int k = c; k <= UNKNOWNS; k++) {
-              m[r][k] -= share * m[c][k];
-            }
-          }
-        }
-      }
-      double[] solution = new double[UNKNOWNS];
-      for (int i = 0; i < UNKNOWNS; i++) {
-        solution[i] = m[i][UNKNOWNS] / m[i][i];
-      }
-      return Optional.of(solution);
-    }
-
-    private static double median(double[] values) {
-      double[] sorted = values.clone();
-      Arrays.sort(sorted);
-      return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
+      DecompositionSolver solver =
+          new LUDecomposition(new Array2DRowRealMatrix(normal), LEAST_PIVOT).getSolver();
+      return solver.isNonSingular()
+          ? Optional.of(solver.solve(new ArrayRealVector(right)).toArray())
+          : Optional.empty();
     }
   }
 }

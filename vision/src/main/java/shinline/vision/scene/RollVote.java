@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 
 /**
  * The vote of {@link BackgroundRoll}: a full search over the roll, then reweighted least squares
@@ -229,11 +232,12 @@ final class RollVote {
       if (normal[0][0] <= 0) {
         break;
       }
-      double[][] inverse = inverse(normal);
-      roll += dot(inverse[0], right);
-      k += dot(inverse[1], right);
-      m += dot(inverse[2], right);
-      kSigma = Math.sqrt(Math.max(0, inverse[1][1]));
+      RealMatrix inverse = inverse(normal);
+      double[] step = inverse.operate(right);
+      roll += step[0];
+      k += step[1];
+      m += step[2];
+      kSigma = Math.sqrt(Math.max(0, inverse.getEntry(1, 1)));
     }
     Candidate rival = rival(profile, start.roll, roll);
     double rivalShare = start.support > 0 ? rival.support / start.support : 1;
@@ -257,8 +261,9 @@ final class RollVote {
       }
     }
     double spread = weights > 0 ? Math.max(1, squares / weights) : 1;
-    double[][] variances = normal[0][0] > 0 ? inverse(normal) : new double[3][3];
-    double variance = normal[0][0] > 0 ? variances[0][0] * spread : Double.MAX_VALUE;
+    boolean told = normal[0][0] > 0;
+    double[][] variances = told ? inverse(normal).getData() : new double[3][3];
+    double variance = told ? variances[0][0] * spread : Double.MAX_VALUE;
     // Level lines alone: the horizon's unknown height times their convergence is unseen error.
     double levelShare = levels.length / Math.max(1e-9, levels.length + 3 * uprights.length);
     double horizonError = Math.abs(fit.m) * HORIZON_SIGMA * levelShare;
@@ -332,28 +337,8 @@ final class RollVote {
     return INDEPENDENCE * kernel * Math.min(1, line.length() / 0.1) / (sigma * sigma);
   }
 
-  private static double dot(double[] a, double[] b) {
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-  }
-
-  private static double[][] inverse(double[][] a) {
-    double[][] c = new double[3][3];
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        int i1 = (j + 1) % 3;
-        int i2 = (j + 2) % 3;
-        int j1 = (i + 1) % 3;
-        int j2 = (i + 2) % 3;
-        c[i][j] = a[i1][j1] * a[i2][j2] - a[i1][j2] * a[i2][j1];
-      }
-    }
-    double det = a[0][0] * c[0][0] + a[0][1] * c[1][0] + a[0][2] * c[2][0];
-    for (double[] row : c) {
-      for (int j = 0; j < 3; j++) {
-        row[j] /= det;
-      }
-    }
-    return c;
+  private static RealMatrix inverse(double[][] normal) {
+    return MatrixUtils.inverse(new Array2DRowRealMatrix(normal));
   }
 
   private record Candidate(double roll, double k, double m, double support) {}
