@@ -9,14 +9,14 @@ import shinline.cli.accuracy.ClipScore.Deviation;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.interval.IntervalModel;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Fits the parts of the ± to errors of clips that the offsets were not fitted on.
  *
  * <p>The square of a ± is a sum of independent parts, one of which grows with the square of the
  * value looked for. Measured with that value at nothing and at a step, a rep tells how large it has
- * to be for the ± to reach the rep's error; the value that reaches 95 of 100 errors is taken
- * (nearest rank).
+ * to be for the ± to reach the rep's error; the value that reaches 95 of 100 errors is taken.
  */
 final class IntervalFitting {
   private static final double NINETY_FIVE = 0.95;
@@ -87,9 +87,8 @@ final class IntervalFitting {
   }
 
   private static double enough(List<Double> needed, double step) {
-    List<Double> sorted = needed.stream().sorted().toList();
-    int rank = (int) Math.ceil(NINETY_FIVE * sorted.size());
-    double steps = Math.max(1, Math.ceil(sorted.get(rank - 1) / step - 1e-9));
+    double most = RobustStatistics.quantile(needed, NINETY_FIVE).orElseThrow();
+    double steps = Math.max(1, Math.ceil(most / step - 1e-9));
     // A division gives the nearest number to a short decimal, where a product would not.
     return steps / Math.round(1 / step);
   }

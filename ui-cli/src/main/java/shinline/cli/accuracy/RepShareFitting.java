@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.hipparchus.stat.StatUtils;
 import shinline.cli.accuracy.ClipScore.Deviation;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
@@ -29,9 +30,9 @@ final class RepShareFitting {
       }
       errors.forEach(
           (scored, of) -> {
-            double mean = of.stream().mapToDouble(e -> e).average().orElse(0);
             double[] sums = pooled.computeIfAbsent(scored, s -> new double[2]);
-            sums[0] += of.stream().mapToDouble(e -> (e - mean) * (e - mean)).sum();
+            sums[0] +=
+                StatUtils.variance(of.stream().mapToDouble(e -> e).toArray()) * (of.size() - 1);
             sums[1] += of.size() - 1;
           });
     }

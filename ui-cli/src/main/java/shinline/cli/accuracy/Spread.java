@@ -1,8 +1,11 @@
 package shinline.cli.accuracy;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.stat.StatUtils;
 import shinline.cli.accuracy.ClipScore.Deviation;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Errors of one measure over many reps, in its own unit.
@@ -10,7 +13,7 @@ import shinline.cli.accuracy.ClipScore.Deviation;
  * @param bias mean error, + told too large
  * @param sd standard deviation of the error
  * @param meanAbsolute mean absolute error
- * @param p95 absolute error that 95 % of the reps stay within (nearest rank)
+ * @param p95 absolute error that 95 % of the reps stay within
  * @param coverage share of the reps whose true value lies inside the told ±
  */
 record Spread(
@@ -28,18 +31,17 @@ record Spread(
     if (n == 0) {
       return Optional.empty();
     }
-    double bias = all.stream().mapToDouble(Deviation::error).average().orElseThrow();
-    double[] absolute = all.stream().mapToDouble(d -> Math.abs(d.error())).sorted().toArray();
-    double[] plusMinus = all.stream().mapToDouble(Deviation::plusMinus).sorted().toArray();
-    double squares = all.stream().mapToDouble(d -> (d.error() - bias) * (d.error() - bias)).sum();
+    double[] error = all.stream().mapToDouble(Deviation::error).toArray();
+    double[] absolute = Arrays.stream(error).map(Math::abs).toArray();
+    double[] plusMinus = all.stream().mapToDouble(Deviation::plusMinus).toArray();
     return Optional.of(
         new Spread(
             n,
-            bias,
-            n > 1 ? Math.sqrt(squares / (n - 1)) : 0,
-            java.util.Arrays.stream(absolute).average().orElseThrow(),
-            absolute[Math.min(n - 1, (int) Math.ceil(0.95 * n) - 1)],
-            (plusMinus[(n - 1) / 2] + plusMinus[n / 2]) / 2,
+            StatUtils.mean(error),
+            Math.sqrt(StatUtils.variance(error)),
+            StatUtils.mean(absolute),
+            RobustStatistics.quantile(absolute, 0.95).orElseThrow(),
+            RobustStatistics.median(plusMinus).orElseThrow(),
             all.stream().filter(Deviation::covered).count() / (double) n));
   }
 }

@@ -1,11 +1,10 @@
 package shinline.cli.accuracy;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -16,6 +15,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.TempoReading;
+import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Phases and bottom values of one true rep, by the definitions of docs/measures.md on the truth's
@@ -100,8 +100,8 @@ record TrueRep(
           .column()
           .map(truth.columns()::get)
           .map(column -> IntStream.of(inside).mapToDouble(i -> column[i]))
-          .flatMap(TrueRep::median)
-          .ifPresent(v -> values.put(scored, v));
+          .map(TrueRep::median)
+          .ifPresent(median -> median.ifPresent(v -> values.put(scored, v)));
     }
     values.put(Scored.LOWERING, bottomStartS - startS);
     values.put(Scored.HOLD, bottomEndS - bottomStartS);
@@ -141,10 +141,7 @@ record TrueRep(
     return h[j] == h[i] ? t[i] : t[i] + (t[j] - t[i]) * (level - h[i]) / (h[j] - h[i]);
   }
 
-  private static Optional<Double> median(DoubleStream all) {
-    List<Double> v = new ArrayList<>(all.filter(x -> !Double.isNaN(x)).sorted().boxed().toList());
-    return v.isEmpty()
-        ? Optional.empty()
-        : Optional.of((v.get((v.size() - 1) / 2) + v.get(v.size() / 2)) / 2);
+  private static OptionalDouble median(DoubleStream all) {
+    return RobustStatistics.median(all.filter(x -> !Double.isNaN(x)).toArray());
   }
 }

@@ -42,7 +42,10 @@ final class OwnLengths {
     if (of.size() < FEWEST) {
       return OptionalDouble.empty();
     }
-    double[] px = of.stream().mapToDouble(Double::doubleValue).toArray();
+    // Of an even number the shortest, the most foreshortened, is left out: the middle is then the
+    // length of one look, and the pose gate needs no length in between.
+    double[] px =
+        of.stream().mapToDouble(Double::doubleValue).sorted().skip(1 - of.size() % 2).toArray();
     return OptionalDouble.of(new Median().evaluate(px));
   }
 
