@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.PointPath;
-import shinline.metrics.statistics.RobustStatistics;
 
 /**
  * Many looks at one still picture become one place for each point: their median. The looks differ
