@@ -49,7 +49,10 @@ class RobustStatisticsTest {
     assertThat(RobustStatistics.quantile(List.of(), 0.5)).isEmpty();
   }
 
-  /** Reference: Apache Commons Math 3.6.1, and the definition itself by counting. */
+  /**
+   * Reference: Apache Commons Math 3.6.1; and, since Hipparchus grew out of it, the definition
+   * itself by counting.
+   */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void quantilesOfTheReferenceLibrary(long seed) {
