@@ -15,12 +15,11 @@ import picocli.CommandLine.Parameters;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
-import shinline.cli.file.TextDigest;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.progress.AthleteWeeks;
-import shinline.cli.progress.ProgressPage;
+import shinline.cli.progress.ProgressPages;
 import shinline.cli.progress.ProgressText;
 import shinline.cli.record.AthleteName;
 import shinline.cli.record.AthleteRecord;
@@ -38,8 +37,6 @@ import shinline.cli.words.Words;
     versionProvider = Version.class,
     sortOptions = false)
 public final class ProgressCommand implements Callable<Integer> {
-  private static final int DIGITS = 6;
-
   @Parameters(
       paramLabel = "ATHLETE",
       descriptionKey = "shinline.shared.athlete",
@@ -82,11 +79,9 @@ public final class ProgressCommand implements Callable<Integer> {
         .lines()
         .forEach(context.out()::println);
     context.out().flush();
-    WholeFile page = page(store, files, known.name());
-    page.write(new ProgressPage(weeks)::write);
-    if (!page.isDevice()) {
-      note(written, known.name(), page.path());
-    }
+    ProgressPages pages = new ProgressPages(store, files, ladder.ladder().maximum());
+    WholeFile page = out == null ? pages.beside(known.name()) : files.file(out, Claim.NAMED);
+    pages.write(weeks, page);
     context.say(Words.say("progress.page", page.path()));
     return ExitCode.MEASURED.number();
   }
@@ -106,35 +101,6 @@ public final class ProgressCommand implements Callable<Integer> {
     } catch (IOException unreadable) {
       context.complain(Words.say("progress.no-pictures", String.valueOf(unreadable.getMessage())));
       return Map.of();
-    }
-  }
-
-  private WholeFile page(RecordStore store, OutputFiles files, AthleteName name) {
-    if (out != null) {
-      return files.file(out, Claim.NAMED);
-    }
-    Path folder = store.folder().path().resolve("pages");
-    WholeFile page = files.file(folder.resolve(fileName(name)), Claim.OURS);
-    page.makeFolder();
-    return page;
-  }
-
-  /** A name any system takes; where letters had to go, two athletes still get two pages. */
-  static String fileName(AthleteName name) {
-    String plain = name.key().replaceAll("[^\\p{L}\\p{N}]+", "-");
-    String told =
-        plain.equals(name.key())
-            ? plain
-            : plain + "-" + TextDigest.hex(name.key()).substring(0, DIGITS);
-    return told + "-progress.html";
-  }
-
-  private static void note(WrittenFiles written, AthleteName name, Path page) {
-    try {
-      written.note(name, page);
-    } catch (IOException e) {
-      throw CoachException.usage(
-          Words.say("progress.not-noted", page, String.valueOf(e.getMessage())));
     }
   }
 }

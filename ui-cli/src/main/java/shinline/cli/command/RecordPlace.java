@@ -13,6 +13,7 @@ import shinline.cli.record.AthleteName;
 import shinline.cli.record.AthleteRecord;
 import shinline.cli.record.Entry;
 import shinline.cli.record.LineProblem;
+import shinline.cli.record.Origin;
 import shinline.cli.record.RecordFolder;
 import shinline.cli.record.RecordLine;
 import shinline.cli.record.RecordLines;
@@ -74,6 +75,9 @@ final class RecordPlace {
   RecordLines read() {
     RecordLines record = store().read();
     say(record.problems());
+    if (store().folder().origin() == Origin.INVENTED) {
+      context.complain(Words.say("invented.record", store().folder().path()));
+    }
     return record;
   }
 

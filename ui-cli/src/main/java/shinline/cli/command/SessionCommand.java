@@ -19,11 +19,9 @@ import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
-import shinline.cli.outcome.Progress;
 import shinline.cli.record.RecordStore;
 import shinline.cli.session.Session;
 import shinline.cli.session.SessionFolder;
-import shinline.cli.session.SessionListener;
 import shinline.cli.sheet.NewSheet;
 import shinline.cli.text.Cautions;
 import shinline.cli.words.Words;
@@ -101,7 +99,7 @@ public final class SessionCommand implements Callable<Integer> {
                 steps,
                 decimal,
                 clock,
-                new Told(context)));
+                new ToldSession(context)));
     ExitCode worst;
     if (watch) {
       context.say(Words.say("session.watching", clips.output().resolve("board.html")));
@@ -164,27 +162,4 @@ public final class SessionCommand implements Callable<Integer> {
     };
   }
 
-  /** Says on the terminal how the session goes. */
-  private record Told(CommandContext context) implements SessionListener {
-    @Override
-    public void say(String line) {
-      context.out().println(line);
-      context.out().flush();
-    }
-
-    @Override
-    public void complain(String line) {
-      context.complain(line);
-    }
-
-    @Override
-    public void fault(String clip, Throwable cause) {
-      context.fault(Words.say("fault.in-clip", clip), cause);
-    }
-
-    @Override
-    public Progress measuring(String label) {
-      return context.progress(label);
-    }
-  }
 }

@@ -24,6 +24,7 @@ import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.RepPicture;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.record.Origin;
 import shinline.cli.report.ReportPage;
 import shinline.cli.text.Units;
 import shinline.cli.words.Words;
@@ -42,18 +43,26 @@ public final class ClipFindings {
   private final Path kept;
   private final OutputFiles files;
   private final ClipDigests digests;
+  private final Origin origin;
 
   /**
    * @param folder of the session's output
+   * @param origin of the record the session belongs to
    */
   public ClipFindings(
-      ClipChecker checker, String version, Path folder, OutputFiles files, ClipDigests digests) {
+      ClipChecker checker,
+      String version,
+      Path folder,
+      OutputFiles files,
+      ClipDigests digests,
+      Origin origin) {
     this.checker = checker;
     this.version = version;
     this.folder = folder.resolve("clips");
     kept = folder.resolve("kept");
     this.files = files;
     this.digests = digests;
+    this.origin = origin;
   }
 
   /** Where pages and pictures of clips are. */
@@ -120,7 +129,7 @@ public final class ClipFindings {
         finding = finding.with(write(measured, clip, stem, key, options));
       } else if (report instanceof ClipReport.NotMeasured not) {
         WholeFile page = place(stem + ".html");
-        page.write(w -> new ReportPage(Units.METRIC).write(not, w));
+        page.write(w -> new ReportPage(Units.METRIC, origin).write(not, w));
         finding =
             finding.with(
                 new ClipFinding.Files(
@@ -151,7 +160,8 @@ public final class ClipFindings {
       ClipReport.Measured report, Path clip, String stem, Key key, CheckOptions options) {
     RepPictures pictures =
         ClipPictures.of(clip, report, options.captureFps(), Units.METRIC, Face.SHOWN);
-    place(stem + ".html").write(w -> new ReportPage(Units.METRIC).write(report, pictures, w));
+    place(stem + ".html")
+        .write(w -> new ReportPage(Units.METRIC, origin).write(report, pictures, w));
     place(stem + ".json").write(w -> ResultJson.write(report, FlagImages.none(), w));
     Bottoms bottoms = Bottoms.of(report.set().reps(), pictures);
     return new ClipFinding.Files(

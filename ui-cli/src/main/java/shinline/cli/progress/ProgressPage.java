@@ -5,7 +5,9 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import shinline.cli.record.Origin;
 import shinline.cli.report.Axis;
+import shinline.cli.report.InventedMark;
 import shinline.cli.report.Markup;
 import shinline.cli.report.PageParts;
 import shinline.cli.report.ReportPage;
@@ -28,12 +30,17 @@ public final class ProgressPage {
   private static final List<Followed> FIRST = List.of(Followed.LOAD, Followed.SHIN, Followed.DEPTH);
 
   private final AthleteWeeks weeks;
+  private final Origin origin;
   private final AthleteProgress progress;
   private final ProgressWords words;
   private final Markup page = new Markup();
 
-  public ProgressPage(AthleteWeeks weeks) {
+  /**
+   * @param origin of the record
+   */
+  public ProgressPage(AthleteWeeks weeks, Origin origin) {
     this.weeks = weeks;
+    this.origin = origin;
     progress = weeks.progress();
     words = new ProgressWords(progress.unit());
   }
@@ -78,6 +85,7 @@ public final class ProgressPage {
     page.leaf("title", Words.say("progress.title", weeks.athlete().written()));
     page.open("style").own(STYLE).close().end();
     page.open("body").open("main").own("\n");
+    InventedMark.write(page, origin);
     page.open("header");
     page.leaf("p", Words.say("progress.origin"), "class", "origin");
     page.leaf("h1", Words.say("progress.title", weeks.athlete().written()));

@@ -1,5 +1,6 @@
 package shinline.cli.record;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,16 @@ public record RecordFolder(Path path) {
   /** The file of the lines. */
   public Path lines() {
     return path.resolve("record.jsonl");
+  }
+
+  /** A file that marks an invented record; its being there is what counts. */
+  public Path inventedMark() {
+    return path.resolve("invented.txt");
+  }
+
+  /** Whether anybody trained what is on record. */
+  public Origin origin() {
+    return Files.exists(inventedMark()) ? Origin.INVENTED : Origin.TRAINING;
   }
 
   /** Held while lines are written. It stays: removing it would part two who hold it. */

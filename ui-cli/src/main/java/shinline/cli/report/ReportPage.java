@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Writer;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.record.Origin;
 import shinline.cli.text.RefusalWords;
 import shinline.cli.text.Units;
 import shinline.cli.words.PrintedName;
@@ -18,12 +19,22 @@ public final class ReportPage {
   private static final String SCRIPT = PageParts.resource(ReportPage.class, "report.js");
 
   private final Units units;
+  private final Origin origin;
 
   /**
    * @param units shown first; the reader can switch
    */
   public ReportPage(Units units) {
+    this(units, Origin.TRAINING);
+  }
+
+  /**
+   * @param units shown first; the reader can switch
+   * @param origin of the record it belongs to
+   */
+  public ReportPage(Units units, Origin origin) {
     this.units = units;
+    this.origin = origin;
   }
 
   /** Writes the page of a measured set. */
@@ -68,6 +79,7 @@ public final class ReportPage {
         page, Words.say("report.title", fileName), STYLE, PageParts.policy(STYLE, SCRIPT));
     UnitButtons.write(page, units);
     page.open("main").own("\n");
+    InventedMark.write(page, origin);
   }
 
   private static void finish(Markup page, String sha256) {

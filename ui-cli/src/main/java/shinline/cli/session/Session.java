@@ -101,7 +101,13 @@ public final class Session {
   private SessionRun run(OutputFiles files, SessionListener listener) {
     return new SessionRun(
         folder,
-        new ClipFindings(setting.checker(), setting.version(), folder.output(), files, digests),
+        new ClipFindings(
+            setting.checker(),
+            setting.version(),
+            folder.output(),
+            files,
+            digests,
+            setting.store().folder().origin()),
         setting.store(),
         setting.ladder(),
         new SessionPages(folder.output(), files, setting.decimal()),

@@ -324,6 +324,7 @@ public final class SessionRun {
       return new SessionView(
           SessionFolder.fileName(folder.path().toAbsolutePath().normalize()),
           findings.folder(),
+          store.folder().origin(),
           athletes,
           troubles,
           unclaimed);

@@ -44,6 +44,7 @@ public final class CardPage {
     Markup out = page.out();
     Advice advice = athlete.advice().advice();
     out.open("article", "class", "card");
+    page.invented();
     out.leaf("h2", athlete.name().written());
     page.picture(
         athlete.pictured(athlete.sets()).flatMap(f -> f.files().best()),

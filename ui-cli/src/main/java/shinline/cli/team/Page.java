@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Optional;
+import shinline.cli.report.InventedMark;
 import shinline.cli.report.Markup;
 import shinline.cli.report.PageParts;
 import shinline.cli.text.Cautions;
@@ -33,6 +34,12 @@ final class Page {
     out.leaf("title", title);
     out.open("style").own(STYLE).close().end();
     out.open("body", "class", kind).open("main").own("\n");
+    invented();
+  }
+
+  /** Says that nobody trained this, where that is so. */
+  void invented() {
+    InventedMark.write(out, session.origin());
   }
 
   Markup out() {

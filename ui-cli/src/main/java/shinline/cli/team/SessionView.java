@@ -3,12 +3,14 @@ package shinline.cli.team;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import shinline.cli.record.Origin;
 
 /**
  * A session as its pages show it.
  *
  * @param folder name of the folder of clips
  * @param clips folder of the clips' pages and pictures
+ * @param origin of the record
  * @param athletes by need, then by name
  * @param troubles clips, rows and files that did not go as they should
  * @param withoutRow clips that no row of the sheet names
@@ -16,6 +18,7 @@ import java.util.List;
 public record SessionView(
     String folder,
     Path clips,
+    Origin origin,
     List<AthleteSession> athletes,
     List<Trouble> troubles,
     List<Unclaimed> withoutRow) {
