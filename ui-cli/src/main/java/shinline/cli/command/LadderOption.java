@@ -1,6 +1,7 @@
 package shinline.cli.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import shinline.cli.ladder.LadderFile;
@@ -12,6 +13,11 @@ import shinline.metrics.ladder.Ladder;
 final class LadderOption {
   @Option(names = "--ladder", paramLabel = "FILE", descriptionKey = "shinline.shared.ladder-file")
   private @Nullable Path file;
+
+  /** Where the ladder is read from; empty for the shipped one. */
+  Optional<Path> file() {
+    return Optional.ofNullable(file);
+  }
 
   /** The ladder named, else the shipped one. */
   Ladder ladder() {

@@ -16,6 +16,7 @@ import shinline.cli.record.AthleteName;
 import shinline.cli.record.RecordStore;
 import shinline.cli.record.RecordView;
 import shinline.cli.record.WrittenFiles;
+import shinline.cli.session.SessionWithout;
 import shinline.cli.words.Words;
 
 /** {@code shinline record remove}: everything that was written of an athlete goes. */
@@ -37,11 +38,13 @@ final class RecordRemoveCommand implements Callable<Integer> {
   @Mixin private final RecordPlace place;
 
   private final CommandContext context;
+  private final Clock clock;
   private final Question question;
 
   @SuppressWarnings("NullAway.Init") // picocli sets the athlete and the mixin
   RecordRemoveCommand(CommandContext context, Clock clock, Question question) {
     this.context = context;
+    this.clock = clock;
     place = new RecordPlace(context, clock);
     this.question = question;
   }
@@ -61,6 +64,11 @@ final class RecordRemoveCommand implements Callable<Integer> {
           .out()
           .println(Words.say("record.removed", athlete.written(), gone, files.deleted().size()));
       files.left().forEach(f -> context.complain(Words.say("record.remove.left", f)));
+      SessionWithout.Made pages =
+          new SessionWithout(athlete, store, new Version().getVersion()[0], clock.getZone())
+              .again(files.deleted());
+      pages.again().forEach(p -> context.say(Words.say("record.remove.again", p)));
+      pages.left().forEach(p -> context.complain(Words.say("record.remove.not-again", p)));
     } catch (IOException e) {
       throw CoachException.usage(Words.say("record.remove.failed", String.valueOf(e.getMessage())));
     }

@@ -97,6 +97,7 @@ public final class SessionCommand implements Callable<Integer> {
                 new Version().getVersion()[0],
                 store,
                 steps,
+                ladder.file(),
                 decimal,
                 clock,
                 new ToldSession(context)));

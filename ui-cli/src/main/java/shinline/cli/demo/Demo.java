@@ -107,6 +107,7 @@ public final class Demo {
                 version,
                 store,
                 LadderFile.shipped(),
+                Optional.empty(),
                 DecimalSign.POINT,
                 onLastDay(),
                 listener))

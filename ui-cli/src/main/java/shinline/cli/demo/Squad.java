@@ -26,7 +26,7 @@ final class Squad {
         "bench-dumbbells",
         "over-toe",
         4,
-        "3-1-X",
+        "2-1-X",
         LoadKind.EACH_HAND,
         new Story.Leg(
             List.of(10, 12, 14, 16, 18, 18),
@@ -54,7 +54,7 @@ final class Squad {
         "bench-dumbbells",
         "over-toe",
         3,
-        "2-1-X",
+        "1.5-1-X",
         LoadKind.EACH_HAND,
         new Story.Leg(
             List.of(14, 16, 16, 16, 16, 16),
@@ -166,7 +166,7 @@ final class Squad {
         "floor-supported",
         "over-toe",
         5,
-        "2-0-X",
+        "1-1-X",
         LoadKind.NONE,
         new Story.Leg(
             List.of(0, 0, 0, 0, 0, 0),

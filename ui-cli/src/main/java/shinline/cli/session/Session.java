@@ -2,12 +2,16 @@ package shinline.cli.session;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.OutputFiles;
@@ -15,6 +19,7 @@ import shinline.cli.finding.ClipDigests;
 import shinline.cli.finding.ClipFindings;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
+import shinline.cli.record.AthleteName;
 import shinline.cli.record.RecordStore;
 import shinline.cli.sheet.SessionSheet;
 import shinline.metrics.ladder.Ladder;
@@ -30,12 +35,14 @@ public final class Session {
    * What a session works with.
    *
    * @param version of the program: another measures anew
+   * @param ladderFile where the ladder was read from; empty for the shipped one
    */
   public record Setting(
       ClipChecker checker,
       String version,
       RecordStore store,
       Ladder ladder,
+      Optional<Path> ladderFile,
       DecimalSign decimal,
       Clock clock,
       SessionListener listener) {}
@@ -53,6 +60,29 @@ public final class Session {
     try (OutputFiles files = new OutputFiles(inputs(clips))) {
       return run(files, setting.listener()).pass(read, clips, SessionRun.Missing.WRONG);
     }
+  }
+
+  /**
+   * Makes the pages again as if an athlete had not been there: nothing is measured, nothing
+   * recorded, and a clip that only that athlete's rows name is left out.
+   */
+  void without(AthleteName athlete) {
+    SessionSheet read = sheet.map(SessionSheet::read).orElseGet(SessionSheet::none);
+    SessionSheet others = read.without(athlete);
+    List<Path> all = folder.clips();
+    List<Path> clips = new ArrayList<>(all);
+    clips.removeAll(named(all, read));
+    clips.addAll(named(all, others));
+    try (OutputFiles files = new OutputFiles(inputs(all))) {
+      run(files, setting.listener()).show(others, clips);
+    }
+  }
+
+  private static Set<Path> named(List<Path> clips, SessionSheet sheet) {
+    return sheet.sets().stream()
+        .flatMap(set -> set.clip().stream())
+        .flatMap(name -> SessionFolder.find(clips, name).stream())
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /**
@@ -98,6 +128,16 @@ public final class Session {
     return inputs;
   }
 
+  private SessionStart start() {
+    return new SessionStart(
+        folder.path(),
+        sheet,
+        setting.ladderFile(),
+        setting.decimal(),
+        setting.version(),
+        LocalDate.now(setting.clock()));
+  }
+
   private SessionRun run(OutputFiles files, SessionListener listener) {
     return new SessionRun(
         folder,
@@ -110,7 +150,7 @@ public final class Session {
             setting.store().folder().origin()),
         setting.store(),
         setting.ladder(),
-        new SessionPages(folder.output(), files, setting.decimal()),
+        new SessionPages(folder.output(), files, start()),
         setting.clock(),
         listener);
   }

@@ -3,7 +3,6 @@ package shinline.cli.session;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
@@ -17,25 +16,33 @@ import shinline.cli.team.TeamPage;
 
 /** Writes the pages and the table of a session. */
 final class SessionPages {
+  static final String TEAM = "team.html";
+
   private final Path folder;
   private final OutputFiles files;
-  private final DecimalSign sign;
+  private final SessionStart start;
 
-  SessionPages(Path folder, OutputFiles files, DecimalSign sign) {
+  /**
+   * @param start how the pages are made, kept beside them
+   */
+  SessionPages(Path folder, OutputFiles files, SessionStart start) {
     this.folder = folder;
     this.files = files;
-    this.sign = sign;
+    this.start = start;
   }
 
   void write(SessionView session) {
-    page("team.html", TeamPage.of(session));
+    page(TEAM, TeamPage.of(session));
     page("cards.html", CardPage.of(session));
     page("board.html", BoardPage.of(session));
-    file("session.csv").write(w -> SessionCsv.write(session, sign, w));
+    file("session.csv").write(w -> SessionCsv.write(session, start.decimal(), w));
+    WholeFile kept = files.file(SessionStart.place(folder), Claim.OURS);
+    kept.makeFolder();
+    kept.write(w -> w.write(start.json()));
   }
 
   List<Path> all() {
-    return List.of("team.html", "cards.html", "board.html", "session.csv").stream()
+    return List.of(TEAM, "cards.html", "board.html", "session.csv").stream()
         .map(folder::resolve)
         .toList();
   }

@@ -79,7 +79,17 @@ public final class SessionRun {
    * @return the worst that happened
    */
   ExitCode pass(SessionSheet sheet, List<Path> clips, Missing missing) {
-    return new Pass(sheet, clips, missing).run();
+    return new Pass(sheet, clips, missing, Work.MEASURE_AND_RECORD).run();
+  }
+
+  /** Writes the pages of what was found before; nothing is measured or recorded. */
+  void show(SessionSheet sheet, List<Path> clips) {
+    new Pass(sheet, clips, Missing.STILL_TO_COME, Work.SHOW_WHAT_IS_KNOWN).run();
+  }
+
+  private enum Work {
+    MEASURE_AND_RECORD,
+    SHOW_WHAT_IS_KNOWN
   }
 
   /** One pass, with what it has found so far. */
@@ -87,6 +97,7 @@ public final class SessionRun {
     private final SessionSheet sheet;
     private final List<Path> clips;
     private final Missing missing;
+    private final Work work;
     private final SessionRecord record = new SessionRecord(store);
     private final List<SetOutcome> outcomes = new ArrayList<>();
     private final List<SessionView.Unclaimed> unclaimed = new ArrayList<>();
@@ -96,10 +107,11 @@ public final class SessionRun {
     private ExitCode worst = ExitCode.MEASURED;
     private int clipNumber;
 
-    Pass(SessionSheet sheet, List<Path> clips, Missing missing) {
+    Pass(SessionSheet sheet, List<Path> clips, Missing missing, Work work) {
       this.sheet = sheet;
       this.clips = clips;
       this.missing = missing;
+      this.work = work;
       timeLeft = new TimeLeft(clips, clock);
     }
 
@@ -111,9 +123,12 @@ public final class SessionRun {
       sheet.sets().forEach(this::row);
       for (Path clip : clips) {
         if (!named.contains(clip)) {
-          ClipFinding finding = finding(clip, SetDefaults.unclaimed());
-          unclaimed.add(new SessionView.Unclaimed(SessionFolder.fileName(clip), finding));
-          told(clip, finding);
+          finding(clip, SetDefaults.unclaimed())
+              .ifPresent(
+                  finding -> {
+                    unclaimed.add(new SessionView.Unclaimed(SessionFolder.fileName(clip), finding));
+                    told(clip, finding);
+                  });
         }
       }
       SessionView view = view();
@@ -172,7 +187,7 @@ public final class SessionRun {
     }
 
     private SetOutcome outcome(ReadySet set) {
-      Optional<ClipFinding> finding = set.clip().map(c -> finding(c, set.options()));
+      Optional<ClipFinding> finding = set.clip().flatMap(c -> finding(c, set.options()));
       if (set.planned().clip().isPresent() && set.clip().isEmpty()) {
         finding = Optional.of(notThere());
       }
@@ -181,10 +196,7 @@ public final class SessionRun {
       Optional<SetEntry> entry = measured.or(set::byEye).map(set::entry);
       SetOutcome.OnRecord onRecord = SetOutcome.OnRecord.NOT_RECORDED;
       if (entry.isPresent()) {
-        SessionRecord.Kept kept =
-            measured.isPresent()
-                ? record.measured(set, entry.get(), finding.orElseThrow().measured())
-                : record.byEye(set, entry.get());
+        SessionRecord.Kept kept = kept(set, entry.get(), finding);
         onRecord = kept.state();
         kept.note().ifPresent(notes::add);
       }
@@ -211,6 +223,15 @@ public final class SessionRun {
       return outcome;
     }
 
+    private SessionRecord.Kept kept(ReadySet set, SetEntry entry, Optional<ClipFinding> finding) {
+      if (work == Work.SHOW_WHAT_IS_KNOWN) {
+        return new SessionRecord.Kept(SetOutcome.OnRecord.THERE_BEFORE, Optional.empty());
+      }
+      return finding.flatMap(ClipFinding::counts).isPresent()
+          ? record.measured(set, entry, finding.orElseThrow().measured())
+          : record.byEye(set, entry);
+    }
+
     private static void compare(ReadySet set, SetCounts counts, List<String> notes) {
       set.planned()
           .seen()
@@ -219,20 +240,22 @@ public final class SessionRun {
           .ifPresent(done -> notes.add(Words.say("session.other-reps", done, counts.reps())));
     }
 
-    private ClipFinding finding(Path clip, CheckOptions options) {
+    /** Empty only where nothing is to be measured and nothing was found before. */
+    private Optional<ClipFinding> finding(Path clip, CheckOptions options) {
       clipNumber++;
       try {
         ClipFindings.Key key = findings.key(clip, options);
         Optional<ClipFinding> before = findings.before(key);
-        if (before.isPresent()) {
+        if (before.isPresent() || work == Work.SHOW_WHAT_IS_KNOWN) {
           timeLeft.skip(clip);
-          return before.get();
+          return before;
         }
         Progress progress =
             listener.measuring(
                 timeLeft.label(clipNumber, Math.max(clips.size(), clipNumber), clip));
         try {
-          return findings.measure(clip, key, options, cause -> failed(clip, cause), progress);
+          return Optional.of(
+              findings.measure(clip, key, options, cause -> failed(clip, cause), progress));
         } finally {
           progress.end();
           timeLeft.done(clip);
@@ -240,10 +263,11 @@ public final class SessionRun {
           write(view());
         }
       } catch (IOException e) {
-        return ClipFinding.without(
-            ClipFinding.State.UNREADABLE,
-            Words.say("session.clip-closed"),
-            Words.say("session.clip-closed.do"));
+        return Optional.of(
+            ClipFinding.without(
+                ClipFinding.State.UNREADABLE,
+                Words.say("session.clip-closed"),
+                Words.say("session.clip-closed.do")));
       }
     }
 

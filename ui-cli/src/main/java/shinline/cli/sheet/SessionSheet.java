@@ -77,6 +77,17 @@ public record SessionSheet(
     }
   }
 
+  /**
+   * The same without an athlete, and without what was wrong with rows: it may tell whose they are.
+   */
+  public SessionSheet without(AthleteName athlete) {
+    return new SessionSheet(
+        sets.stream().filter(s -> !s.athlete().sameAs(athlete)).toList(),
+        athletes.stream().filter(a -> !a.name().sameAs(athlete)).toList(),
+        List.of(),
+        List.of());
+  }
+
   /** What the athletes' table says of somebody. */
   public Optional<ListedAthlete> athlete(AthleteName name) {
     return athletes.stream().filter(a -> a.name().sameAs(name)).findFirst();

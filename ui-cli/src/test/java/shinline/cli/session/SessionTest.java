@@ -191,6 +191,8 @@ class SessionTest {
   }
 
   private int command(String... line) {
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
     List<String> args = new ArrayList<>(List.of(line));
     args.addAll(List.of("--record", record.toString()));
     CommandContext context =
@@ -410,22 +412,57 @@ class SessionTest {
     runSheet();
     Path clips = folder.resolve(SessionFolder.OUTPUT).resolve("clips");
     assertThat(clips).isDirectoryContaining("glob:**.html");
-    CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
-    assertThat(
-            new Main(context, checker)
-                .run("record", "remove", "Mira Solberg", "--yes", "--record", record.toString()))
-        .isZero();
+    assertThat(command("record", "remove", "Mira Solberg", "--yes")).isZero();
     assertThat(clips).isDirectoryNotContaining("glob:**.{html,json,jpg}");
-    assertThat(folder.resolve(SessionFolder.OUTPUT)).isDirectoryNotContaining("glob:**.html");
+    for (String page : List.of("team.html", "cards.html", "board.html", "session.csv")) {
+      assertThat(page(page)).doesNotContain("Mira");
+    }
     assertThat(folder.resolve(SessionFolder.OUTPUT).resolve("kept"))
-        .isDirectoryNotContaining("glob:**.json");
+        .isDirectoryNotContaining("regex:.*[0-9a-f]{64}\\.json");
     assertThat(folder.resolve("a.mp4")).exists();
+    assertThat(sheet).exists();
+  }
+
+  @Test
+  void theOthersPagesAreMadeAgainAtOnceWithoutWhoeverIsRemoved() throws IOException {
+    clip("a.mp4", "one");
+    clip("b.mp4", "two");
+    sheet(
+        "a.mp4,Mira Solberg,left,,,,no,Harbour",
+        "b.mp4,Tavi Okoro,left,,,,no,Harbour",
+        ",Tavi Okoro,right,,8,8,no,Harbour");
+    runSheet();
+    String before = page("team.html");
+    measured.clear();
+    assertThat(command("record", "remove", "Mira Solberg", "--yes")).as(err.toString()).isZero();
+    assertThat(out.toString()).contains("Made again without them");
+    assertThat(measured).as("nothing is measured for it").isEmpty();
+    assertThat(lines()).as("nothing is recorded for it").hasSize(2);
+    String team = page("team.html");
+    assertThat(team).contains("Tavi Okoro").doesNotContain("Mira").doesNotContain("a.mp4");
+    assertThat(row(team, "Tavi Okoro")).isEqualTo(row(before, "Tavi Okoro"));
+    assertThat(page("session.csv")).contains("Tavi Okoro,left").doesNotContain("Mira");
+    assertThat(page("board.html")).contains("Tavi Okoro, left leg").doesNotContain("Mira");
+    // What is there now is noted again: the next removal finds it.
+    assertThat(command("record", "remove", "Tavi Okoro", "--yes")).isZero();
+    assertThat(page("team.html")).doesNotContain("Okoro");
+    assertThat(err.toString()).doesNotContain("was changed since");
+  }
+
+  private static String row(String team, String athlete) {
+    String from = team.substring(team.indexOf(">" + athlete));
+    return from.substring(0, from.indexOf("</tr>"));
+  }
+
+  @Test
+  void withoutItsSheetASessionIsMadeAgainByItsNextRun() throws IOException {
+    clip("a.mp4", "one");
+    sheet("a.mp4,Mira Solberg,left,,,,no,", ",Tavi Okoro,right,,8,8,no,");
+    runSheet();
+    Files.delete(sheet);
+    assertThat(command("record", "remove", "Mira Solberg", "--yes")).isZero();
+    assertThat(err.toString()).contains("team.html", "start its session again");
+    assertThat(folder.resolve(SessionFolder.OUTPUT).resolve("team.html")).doesNotExist();
   }
 
   @Test
@@ -440,6 +477,7 @@ class SessionTest {
                 "test",
                 new RecordStore(new RecordFolder(record), Clock.systemUTC()),
                 LadderFile.shipped(),
+                Optional.empty(),
                 DecimalSign.POINT,
                 Clock.fixed(Instant.parse("2026-03-09T10:00:00Z"), ZoneOffset.UTC),
                 new SilentListener()));
