@@ -162,5 +162,4 @@ public final class SessionCommand implements Callable<Integer> {
       }
     };
   }
-
 }

@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import shinline.cli.check.ClipChecker;
+import shinline.cli.csv.DecimalSign;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.ladder.LadderFile;
 import shinline.cli.outcome.CoachException;
@@ -21,7 +22,6 @@ import shinline.cli.record.RecordStore;
 import shinline.cli.session.Session;
 import shinline.cli.session.SessionFolder;
 import shinline.cli.session.SessionListener;
-import shinline.cli.csv.DecimalSign;
 import shinline.cli.words.Words;
 
 /**
