@@ -101,6 +101,15 @@ class MainTest {
     assertThat(out.toString()).contains("not a diagnosis");
   }
 
+  /** Competition discs are 450 mm across (IWF rules); training discs need not be. */
+  @Test
+  void aBarHasCompetitionDiscsUnlessToldOtherwise() {
+    run("check", "good.mp4");
+    run("check", "good.mp4", "--bar-disc", "36cm");
+    assertThat(asked.get(0).barDiscM()).isEqualTo(0.450);
+    assertThat(asked.get(1).barDiscM()).isEqualTo(0.36);
+  }
+
   @Test
   void oneBadClipDoesNotStopTheRestAndTheWorstCodeWins() {
     assertThat(run("check", "text.mp4", "empty.mp4", "good.mp4")).isEqualTo(3);

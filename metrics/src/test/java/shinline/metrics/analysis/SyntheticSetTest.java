@@ -259,6 +259,17 @@ class SyntheticSetTest {
     return Stream.of(Build.USUAL, Build.LONG_LEGS, Build.LONG_TRUNK, Build.LONG_THIGH);
   }
 
+  /** Hip to floor is 0.530 of stature: Drillis and Contini 1966, in Winter 2009 fig. 4.1. */
+  @Test
+  void travelIsAlsoToldAsAShareOfTheLeg() {
+    SetResult set = measured(TrackMaker.film(THREE).track());
+    for (RepResult rep : set.reps()) {
+      double cm = THREE.truth(rep.rep() - 1, STATURE_CM).atBottom().get(Measure.HIP_TRAVEL);
+      assertThat(value(rep, Measure.HIP_TRAVEL_LEG))
+          .isCloseTo(100 * cm / 92.75, within(100 * CLEAN_CM / 92.75));
+    }
+  }
+
   /** A bench is read to 6 % of its height, standard deviation: docs/measures.md. */
   private static final double BENCH_SHARE = 2 * 0.06;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +28,34 @@ class LoadTest {
     assertThat(kg(formula.estimate(load, 3))).isCloseTo(three, within(6e-4));
     assertThat(kg(formula.estimate(load, 5))).isCloseTo(five, within(6e-4));
     assertThat(kg(formula.estimate(load, 10))).isCloseTo(ten, within(6e-4));
+  }
+
+  /** The chart is rounded to whole per cents and drawn through both curves. */
+  private static final double CHART_POINTS = 2.5;
+
+  /**
+   * NSCA training load chart: per cent of the one-rep maximum that so many reps are done with. The
+   * two formulas that it is commonly put beside keep to it; the others leave it at high numbers.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 100", "2, 95", "3, 93", "4, 90", "5, 87", "6, 85", "7, 83", "8, 80", "9, 77", "10, 75",
+    "12, 70"
+  })
+  void theLoadChart(int reps, double percent) {
+    Mass load = Mass.of("100", MassUnit.KG);
+    for (OneRepMax formula : new OneRepMax[] {OneRepMax.EPLEY, OneRepMax.BRZYCKI}) {
+      assertThat(100 * 100 / kg(formula.estimate(load, reps)))
+          .as(formula.word())
+          .isCloseTo(percent, within(CHART_POINTS));
+    }
+  }
+
+  /** NSCA training load chart: five reps go with 87 per cent; of 110 kg that is 95.7 kg. */
+  @Test
+  void aShareOfAMaximumIsExact() {
+    assertThat(Mass.of("110", MassUnit.KG).percent(new BigDecimal("87")))
+        .isEqualTo(Mass.of("95.7", MassUnit.KG));
   }
 
   private static double kg(Mass mass) {

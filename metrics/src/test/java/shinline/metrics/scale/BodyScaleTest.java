@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shinline.metrics.correction.CorrectionTable;
 import shinline.metrics.correction.JointCentreCorrection;
+import shinline.metrics.synthetic.Build;
 import shinline.metrics.synthetic.CleanTracks;
 import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
@@ -34,6 +35,14 @@ class BodyScaleTest {
     assertThat(scale.staturePx()).isCloseTo(px, within(0.01 * px));
     assertThat(scale.legPx()).isCloseTo(0.53 * px, within(0.53 * 0.01 * px));
     assertThat(scale.frontPlane() > 1).isEqualTo(near);
+  }
+
+  /** Drillis and Contini 1966, in Winter 2009 fig. 4.1: the legs of 1.75 m, metres. */
+  @Test
+  void theKnownBodyHasThePublishedLegs() {
+    assertThat(1.75 * Build.USUAL.shank()).isCloseTo(0.4305, within(1e-4));
+    assertThat(1.75 * Build.USUAL.thigh()).isCloseTo(0.4288, within(1e-4));
+    assertThat(1.75 * SplitSquat.ANKLE).isCloseTo(0.0683, within(1e-4));
   }
 
   /** The foot is 0.155 of stature from heel to toe here, in the front leg's plane. */

@@ -24,7 +24,7 @@ import shinline.metrics.track.BodyPoint;
 public record SplitSquat(
     List<RepPlan> reps, boolean walks, double lateS, Build build, double benchStatures) {
   /** Ankle above the floor, share of stature: Drillis and Contini 1966, in Winter 2009 fig. 4.1. */
-  private static final double ANKLE = 0.039;
+  public static final double ANKLE = 0.039;
 
   /** Above the toes it stands on. */
   private static final double REAR_ANKLE = 0.12;

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import shinline.cli.EveryJsonFits.WritesWhatDoesNotFit;
 import shinline.cli.Schemas;
 import shinline.cli.record.Shell;
 
@@ -98,6 +99,7 @@ class AdviseCommandTest {
 
   /** A torn last line, one id twice, and a line that lacks its reps: said, and the rest counts. */
   @Test
+  @WritesWhatDoesNotFit
   void whatIsWrongWithLinesIsSaid() throws IOException {
     List<String> record = new ArrayList<>();
     record.add(set("a", "Mira Voss", "2026-03-02", "left"));

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shinline.cli.EveryJsonFits.WritesWhatDoesNotFit;
 import shinline.cli.Sets;
 import shinline.cli.comparison.ResultComparison.Measured;
 import shinline.cli.format.ResultJson;
@@ -66,6 +67,7 @@ class ResultComparisonTest {
   }
 
   @Test
+  @WritesWhatDoesNotFit
   void whatDoesNotFitIsSaid() throws IOException {
     Path a = result("a.json", 30, 31);
     List<Measured> shin = List.of(new Measured("shin=32deg"));

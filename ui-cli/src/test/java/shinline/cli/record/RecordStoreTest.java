@@ -65,7 +65,8 @@ class RecordStoreTest {
         "{\"schema\":\"shinline-record/9\",\"id\":\"x\",\"kind\":\"set\",\"athlete\":\"M\"}";
     Files.writeString(
         file,
-        "{\"schema\":\"shinline-record/1\",\"id\":\"a\",\"kind\":\"athlete\",\"athlete\":\"M\","
+        "{\"schema\":\"shinline-record/1\",\"id\":\"a\","
+            + "\"recordedAt\":\"2026-03-02T18:00:00Z\",\"kind\":\"athlete\",\"athlete\":\"M\","
             + "\"shoe\":{\"eu\":41.50}}\n"
             + newer
             + "\n");

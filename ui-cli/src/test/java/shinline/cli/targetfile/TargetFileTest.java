@@ -122,6 +122,23 @@ class TargetFileTest {
                 Optional.of(new Phase(0.5, 1.5))));
   }
 
+  /**
+   * How long a set lasts by its tempo, X counted as a second: 3-1-1-0 for eight reps and 4-2-X-1
+   * for five last 40 s each (common practice).
+   */
+  @ParameterizedTest
+  @CsvSource({"3-1-1-0, 8, 40", "4-2-X-1, 5, 40"})
+  void theFourFiguresAddUpToTheSetsLength(String tempo, int reps, double seconds) {
+    TempoTarget asked = target("tempo: " + tempo).tempo();
+    double rep = 0;
+    for (Optional<Phase> phase :
+        List.of(asked.lowering(), asked.hold(), asked.drive(), asked.top())) {
+      // Half a second either way; a phase of no time has only its upper half.
+      rep += phase.map(p -> p.maxS() - TempoTarget.DEFAULT_TOLERANCE_S).orElse(1.0);
+    }
+    assertThat(reps * rep).isEqualTo(seconds);
+  }
+
   @Test
   void aToleranceNeverMakesATimeNegative() {
     assertThat(target("tempo: 3-0-1").tempo())
