@@ -22,12 +22,21 @@ public record FileDigest(String sha256) {
    * @throws IOException when the file cannot be read
    */
   public static FileDigest of(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return of(in);
+    }
+  }
+
+  /**
+   * Reads a stream to its end.
+   *
+   * @throws IOException when it cannot be read
+   */
+  public static FileDigest of(InputStream in) throws IOException {
     MessageDigest digest = newDigest();
     byte[] chunk = new byte[CHUNK_BYTES];
-    try (InputStream in = Files.newInputStream(file)) {
-      for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
-        digest.update(chunk, 0, n);
-      }
+    for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
+      digest.update(chunk, 0, n);
     }
     return new FileDigest(HexFormat.of().formatHex(digest.digest()));
   }

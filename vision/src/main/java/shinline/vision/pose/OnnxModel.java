@@ -16,6 +16,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** One model of the jar, loaded; the only class that knows which runtime computes it. */
 final class OnnxModel implements AutoCloseable {
@@ -44,7 +45,7 @@ final class OnnxModel implements AutoCloseable {
    * @param threads cores one inference may use
    */
   static OnnxModel load(String file, int inputSide, int threads) {
-    try (InputStream in = OnnxModel.class.getResourceAsStream(FOLDER + file)) {
+    try (InputStream in = file(file)) {
       if (in == null) {
         throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
       }
@@ -57,6 +58,11 @@ final class OnnxModel implements AutoCloseable {
     } catch (MalformedModelException e) {
       throw new IllegalStateException("The pose model " + file + " is damaged", e);
     }
+  }
+
+  /** A file of the models' folder in the jar; null when it is not there. */
+  static @Nullable InputStream file(String name) {
+    return OnnxModel.class.getResourceAsStream(FOLDER + name);
   }
 
   /** The model's outputs for one planar picture, in the order the conversion gave them. */
@@ -90,7 +96,7 @@ final class OnnxModel implements AutoCloseable {
     }
 
     @Override
-    public @org.jspecify.annotations.Nullable Batchifier getBatchifier() {
+    public @Nullable Batchifier getBatchifier() {
       return null;
     }
   }
