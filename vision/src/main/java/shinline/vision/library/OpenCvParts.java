@@ -5,19 +5,15 @@ import org.bytedeco.javacpp.Loader;
 
 /**
  * Leaves out the parts of OpenCV that nothing here uses, but that its Java side loads together with
- * the optical flow: windows, films, picture files, and a second copy of the linear algebra. The
- * windows need GTK 2, which many a Linux computer does not have; there every clip would fail.
+ * the optical flow: its windows, and a second copy of the linear algebra. The windows need GTK 2,
+ * which many a Linux computer does not have; there every clip would fail.
  */
 public final class OpenCvParts {
   /** While this is {@code false}, a class of JavaCPP comes up without its native library. */
   private static final String SWITCH = "org.bytedeco.javacpp.loadlibraries";
 
   private static final List<String> LEFT_OUT =
-      List.of(
-          "opencv.global.opencv_imgcodecs",
-          "opencv.global.opencv_videoio",
-          "opencv.global.opencv_highgui",
-          "openblas.global.openblas_nolapack");
+      List.of("opencv.global.opencv_highgui", "openblas.global.openblas_nolapack");
 
   private OpenCvParts() {}
 
