@@ -168,14 +168,22 @@ class FlagEdgeTest {
   }
 
   /**
-   * Root mean square of the knee's quick to and fro, share of stature: a swing of the shank under a
-   * half sine, less what two low-passes leave of it. Gain of a two-pass second-order Butterworth
+   * How far the shin sways to either side in lowering and hold, as a pure to and fro of the same
+   * mean square would: a swing under a half sine, less what three low-passes do to its frequency.
+   * The ends, where it starts and stops, do not count. Gain of a two-pass second-order Butterworth
    * whose cut-off was corrected: 1/(1 + (0.802 f/fc)⁴), Winter 2009 ch. 2.
    */
   private static double wobble(SplitSquat set) {
-    double swing = Math.toRadians(built(set, FlagKind.WOBBLE)) * set.build().shank();
-    double quick = 1 - gain(1.5);
-    return swing * Math.sqrt(0.5 * 0.5) * quick * gain(6);
+    RepPlan rep = set.reps().get(FAULTY);
+    double low = rep.loweringS() + rep.holdS();
+    double squares = 0;
+    int n = 0;
+    for (double into = 0.5; into <= low - 0.2; into += 0.01) {
+      squares += Math.pow(Math.sin(Math.PI * into / low), 2);
+      n++;
+    }
+    double kept = gain(6) * gain(3.5) * (1 - gain(1.3));
+    return built(set, FlagKind.WOBBLE) * Math.sqrt(squares / n) * kept;
   }
 
   private static double gain(double cutoffHz) {
