@@ -9,7 +9,6 @@ import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.reps.NotCounted;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
-import shinline.metrics.reps.RepParameters;
 import shinline.metrics.reps.RepSearch;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
@@ -32,7 +31,7 @@ record Movements(List<Rep> reps, List<NotCounted> notCounted) {
 
   static Movements of(Body body) {
     Series hip = body.kinematics().hipY();
-    RepSearch search = new RepFinder(RepParameters.DEFAULT).find(hip, body.scale().legPx());
+    RepSearch search = new RepFinder().find(hip, body.scale().legPx());
     List<Rep> reps = new ArrayList<>();
     List<NotCounted> not = new ArrayList<>(search.notCounted());
     for (Rep rep : search.reps()) {

@@ -7,7 +7,6 @@ import shinline.metrics.geometry.Point;
 import shinline.metrics.reps.DriveSpeed;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
-import shinline.metrics.reps.RepParameters;
 import shinline.metrics.reps.RepTimes;
 
 /**
@@ -32,7 +31,7 @@ public record BarDrive(RepTimes times, DriveSpeed speed, double strayM, List<Poi
 
   /** One for each rep; empty where the bar was not seen through the whole drive. */
   public static List<Optional<BarDrive>> of(BarPath bar, List<Rep> reps) {
-    List<Rep> own = new RepFinder(RepParameters.DEFAULT).find(bar.upM(), LEG_M).reps();
+    List<Rep> own = new RepFinder().find(bar.upM(), LEG_M).reps();
     return reps.stream().map(rep -> of(bar, matching(rep, own).orElse(rep).times())).toList();
   }
 

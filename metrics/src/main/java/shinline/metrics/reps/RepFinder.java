@@ -30,12 +30,6 @@ public final class RepFinder {
   /** Frame times carry rounding of a microsecond or so. */
   private static final double TIME_SLACK_S = 1e-6;
 
-  private final RepParameters parameters;
-
-  public RepFinder(RepParameters parameters) {
-    this.parameters = parameters;
-  }
-
   /**
    * @param hipHeight height over time, up positive, smoothed; any unit
    * @param legLength the athlete's leg length in the same unit, above 0
@@ -48,14 +42,14 @@ public final class RepFinder {
         hipHeight.runs().stream()
             .map(run -> new Stretch(hipHeight.times(run), hipHeight.values(run)))
             .toList();
-    double floor = parameters.leastOfLeg() * legLength;
+    double floor = RepParameters.LEAST_OF_LEG * legLength;
     double largest = 0;
     for (Stretch s : stretches) {
       for (Swing swing : s.swings(floor)) {
         largest = Math.max(largest, s.depth(swing));
       }
     }
-    double least = Math.max(floor, parameters.leastOfLargest() * largest);
+    double least = Math.max(floor, RepParameters.LEAST_OF_LARGEST * largest);
     List<Cut> cuts = new ArrayList<>();
     List<NotCounted> not = new ArrayList<>();
     for (Stretch s : stretches) {
@@ -213,7 +207,7 @@ public final class RepFinder {
     private boolean partSeen(Top top, Top other, double low, int outermost) {
       double travel = other.level - low;
       double below = other.level - top.level;
-      if (top.index != outermost || below <= parameters.level() * travel) {
+      if (top.index != outermost || below <= RepParameters.LEVEL * travel) {
         return false;
       }
       boolean rests =
@@ -221,11 +215,11 @@ public final class RepFinder {
               ? restFrom(0, range(travel)) > 0
               : restTo(h.length - 1, range(travel)) < h.length - 1;
       // A very slow descent looks like rest for a moment; far from the other top it is none.
-      return !rests || below > 2 * parameters.sameLevel() * travel;
+      return !rests || below > 2 * RepParameters.SAME_LEVEL * travel;
     }
 
     private double range(double travel) {
-      return parameters.restRange() * travel;
+      return RepParameters.REST_RANGE * travel;
     }
 
     /** The tops before and after a low: the highest levels, or the rests next to the rep. */
@@ -235,7 +229,7 @@ public final class RepFinder {
       double depth = depth(s);
       Top restBefore = orHighest(lastRest(s.fromLow, s.low, depth), highBefore, depth);
       Top restAfter = orHighest(firstRest(s.low, s.toLow, depth), highAfter, depth);
-      if (Math.abs(restBefore.level - restAfter.level) <= parameters.sameLevel() * depth) {
+      if (Math.abs(restBefore.level - restAfter.level) <= RepParameters.SAME_LEVEL * depth) {
         return new Tops(restBefore, restAfter);
       }
       Tops best = new Tops(highBefore, highAfter);
@@ -254,7 +248,7 @@ public final class RepFinder {
 
     private Optional<Top> lastRest(int from, int low, double depth) {
       double least = h[low] + depth / 2;
-      for (int end = low; end > from && t[end] - t[from] >= parameters.restS(); end--) {
+      for (int end = low; end > from && t[end] - t[from] >= RepParameters.REST_S; end--) {
         int begin = restTo(end, range(depth));
         if (h[end] < least || begin == end || begin < from) {
           continue;
@@ -275,7 +269,7 @@ public final class RepFinder {
 
     private Optional<Top> firstRest(int low, int to, double depth) {
       double least = h[low] + depth / 2;
-      for (int begin = low; begin < to && t[to] - t[begin] >= parameters.restS(); begin++) {
+      for (int begin = low; begin < to && t[to] - t[begin] >= RepParameters.REST_S; begin++) {
         int end = restFrom(begin, range(depth));
         if (h[begin] < least || end == begin || end > to) {
           continue;
@@ -315,7 +309,7 @@ public final class RepFinder {
         if (max - min > range) {
           return end;
         }
-        if (t[end] - t[i] >= parameters.restS() - TIME_SLACK_S) {
+        if (t[end] - t[i] >= RepParameters.REST_S - TIME_SLACK_S) {
           return i;
         }
       }
@@ -334,7 +328,7 @@ public final class RepFinder {
         if (max - min > range) {
           return begin;
         }
-        if (t[i] - t[begin] >= parameters.restS() - TIME_SLACK_S) {
+        if (t[i] - t[begin] >= RepParameters.REST_S - TIME_SLACK_S) {
           return i;
         }
       }
@@ -344,9 +338,9 @@ public final class RepFinder {
     private Cut phases(Swing s, Top before, Top after) {
       double low = bottomLevel(s, before.level);
       double travel = before.level - low;
-      double leaves = before.level - parameters.level() * travel;
-      double bottom = low + parameters.level() * travel;
-      double arrives = after.level - parameters.level() * (after.level - low);
+      double leaves = before.level - RepParameters.LEVEL * travel;
+      double bottom = low + RepParameters.LEVEL * travel;
+      double arrives = after.level - RepParameters.LEVEL * (after.level - low);
       int a = s.low - 1;
       while (a > before.index && !(h[a] >= leaves && leaves > h[a + 1])) {
         a--;
@@ -378,7 +372,7 @@ public final class RepFinder {
      * where the hip ever was, and would move both ends of the hold.
      */
     private double bottomLevel(Swing s, double top) {
-      double near = h[s.low] + parameters.nearLowest() * (top - h[s.low]);
+      double near = h[s.low] + RepParameters.NEAR_LOWEST * (top - h[s.low]);
       int from = s.low;
       while (from > s.fromTop && h[from - 1] <= near) {
         from--;
@@ -388,7 +382,7 @@ public final class RepFinder {
         to++;
       }
       double[] rest = Arrays.copyOfRange(h, from, to + 1);
-      return RobustStatistics.quantile(rest, parameters.lowestShare()).orElseThrow();
+      return RobustStatistics.quantile(rest, RepParameters.LOWEST_SHARE).orElseThrow();
     }
 
     /** Time at which the height passes a level between two samples, linear between them. */

@@ -13,7 +13,6 @@ import shinline.metrics.geometry.Point;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.reps.Rep;
 import shinline.metrics.reps.RepFinder;
-import shinline.metrics.reps.RepParameters;
 import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.track.Side;
 
@@ -59,7 +58,7 @@ class BarDriveTest {
   private static Optional<BarDrive> drive(BarTrack track, Side facing, ViewGeometry view) {
     BarPath path = BarPath.of(track, GRID, facing, view).orElseThrow();
     BarPath whole = BarPath.of(track(facing, view, 9, 9), GRID, facing, view).orElseThrow();
-    List<Rep> reps = new RepFinder(RepParameters.DEFAULT).find(whole.upM(), 0.85).reps();
+    List<Rep> reps = new RepFinder().find(whole.upM(), 0.85).reps();
     assertThat(reps).hasSize(1);
     return BarDrive.of(path, reps).get(0);
   }

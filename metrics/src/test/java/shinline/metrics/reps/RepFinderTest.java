@@ -19,7 +19,7 @@ import shinline.metrics.signal.UniformTimeGrid;
 class RepFinderTest {
 
   private static final double LEG_CM = 90;
-  private static final RepFinder FINDER = new RepFinder(RepParameters.DEFAULT);
+  private static final RepFinder FINDER = new RepFinder();
 
   /** Linear crossing between samples of a curve: far below a frame. */
   private static final double EDGE_S = 0.004;

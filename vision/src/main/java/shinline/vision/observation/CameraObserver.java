@@ -5,13 +5,12 @@ import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.pose.PeopleInView;
 import shinline.vision.scene.CameraMotion;
-import shinline.vision.scene.CameraMotionParameters;
 import shinline.vision.scene.CameraPath;
 import shinline.vision.scene.Similarity;
 
 /** Follows the room behind the people in view, to tell how the camera moved. */
 public final class CameraObserver implements AutoCloseable {
-  private final CameraMotion motion = new CameraMotion(CameraMotionParameters.defaults());
+  private final CameraMotion motion = new CameraMotion();
   private final List<Double> timesS = new ArrayList<>();
 
   /**

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.BackgroundRoll;
-import shinline.vision.scene.BackgroundRollParameters;
 import shinline.vision.scene.PersonBox;
 import shinline.vision.scene.RoomFrame;
 import shinline.vision.scene.Similarity;
@@ -57,9 +56,7 @@ public final class RoomObserver implements AutoCloseable {
         kept.stream()
             .map(k -> new RoomFrame(k.picture(), k.athlete(), moves.get(k.look())))
             .toList();
-    return new BackgroundRoll(BackgroundRollParameters.defaults())
-        .estimate(frames)
-        .fold(Optional::of, unsure -> Optional.empty());
+    return new BackgroundRoll().estimate(frames).fold(Optional::of, unsure -> Optional.empty());
   }
 
   @Override

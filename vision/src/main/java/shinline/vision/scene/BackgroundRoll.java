@@ -24,12 +24,6 @@ import java.util.Optional;
  * when too little line carries it, or when another roll is nearly as well supported.
  */
 public final class BackgroundRoll {
-  private final BackgroundRollParameters parameters;
-
-  /** Uses the given settings. */
-  public BackgroundRoll(BackgroundRollParameters parameters) {
-    this.parameters = parameters;
-  }
 
   /**
    * Estimates the roll the frames have in common.
@@ -50,22 +44,23 @@ public final class BackgroundRoll {
             "frames must all have one size, first " + cols + "x" + rows);
       }
     }
-    return fromLines(new RoomLines(parameters).lasting(frames));
+    return fromLines(new RoomLines().lasting(frames));
   }
 
   UprightEstimate fromLines(List<RoomLine> lines) {
-    RollVote.Result vote = new RollVote(parameters).run(lines);
+    RollVote.Result vote = new RollVote().run(lines);
     double evidence =
-        vote.verticalLength() / parameters.minVerticalShare()
-            + vote.horizontalLength() / parameters.minHorizontalShare();
+        vote.verticalLength() / BackgroundRollParameters.MIN_VERTICAL_SHARE
+            + vote.horizontalLength() / BackgroundRollParameters.MIN_HORIZONTAL_SHARE;
     if (evidence < 1 || vote.linesUsed() < 3) {
       return new UprightEstimate.Unsure(UprightEstimate.Doubt.FEW_LINES);
     }
-    if (vote.rivalShare() > parameters.rivalShare()) {
+    if (vote.rivalShare() > BackgroundRollParameters.RIVAL_SHARE) {
       return new UprightEstimate.Unsure(UprightEstimate.Doubt.LINES_DISAGREE);
     }
-    double plusMinus = 1.96 * Math.hypot(Math.toDegrees(vote.sigmaRad()), parameters.floorDeg());
-    if (plusMinus > parameters.maxPlusMinusDeg()) {
+    double plusMinus =
+        1.96 * Math.hypot(Math.toDegrees(vote.sigmaRad()), BackgroundRollParameters.FLOOR_DEG);
+    if (plusMinus > BackgroundRollParameters.MAX_PLUS_MINUS_DEG) {
       return new UprightEstimate.Unsure(UprightEstimate.Doubt.WIDE_INTERVAL);
     }
     return new UprightEstimate.Found(
@@ -78,13 +73,13 @@ public final class BackgroundRoll {
 
   /** Two lines, or lines side by side, converge anyhow by chance. */
   private Optional<UprightEstimate.Convergence> convergence(RollVote.Family family) {
-    return family.lines() >= parameters.minFamilyLines()
-            && family.spread() >= parameters.minFamilySpread()
-            && family.agreement() >= parameters.minFamilyAgreement()
+    return family.lines() >= BackgroundRollParameters.MIN_FAMILY_LINES
+            && family.spread() >= BackgroundRollParameters.MIN_FAMILY_SPREAD
+            && family.agreement() >= BackgroundRollParameters.MIN_FAMILY_AGREEMENT
         ? Optional.of(
             new UprightEstimate.Convergence(
                 family.convergence(),
-                1.96 * Math.hypot(family.sigma(), parameters.floorConvergence())))
+                1.96 * Math.hypot(family.sigma(), BackgroundRollParameters.FLOOR_CONVERGENCE)))
         : Optional.empty();
   }
 }

@@ -24,7 +24,6 @@ import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
  * once.
  */
 public final class CameraMotion implements AutoCloseable {
-  private final CameraMotionParameters parameters;
   private final List<FrameMotion> motions = new ArrayList<>();
   private final Mat grey = new Mat();
   private final Mat small = new Mat();
@@ -33,11 +32,6 @@ public final class CameraMotion implements AutoCloseable {
   private Similarity last = Similarity.IDENTITY;
   private int cols;
   private int rows;
-
-  /** Starts with no frame. */
-  public CameraMotion(CameraMotionParameters parameters) {
-    this.parameters = parameters;
-  }
 
   /**
    * Compares the next frame with the reference (the first frame that shows enough of the room).
@@ -64,8 +58,8 @@ public final class CameraMotion implements AutoCloseable {
   }
 
   private FrameMotion anchorFirst(List<PersonBox> body) {
-    KeyFrame candidate = KeyFrame.of(small, body, parameters);
-    if (candidate.size() < parameters.fewestPoints()) {
+    KeyFrame candidate = KeyFrame.of(small, body);
+    if (candidate.size() < CameraMotionParameters.FEWEST_POINTS) {
       candidate.close();
       return new FrameMotion.Lost();
     }
@@ -74,14 +68,14 @@ public final class CameraMotion implements AutoCloseable {
   }
 
   private FrameMotion follow(KeyFrame from, List<PersonBox> body) {
-    Optional<KeyFrame.Match> match = from.match(small, body, last, parameters);
+    Optional<KeyFrame.Match> match = from.match(small, body, last);
     if (match.isEmpty()) {
       return new FrameMotion.Lost();
     }
     Similarity toKey = match.get().toKey();
     last = toKey;
     Similarity toReference = keyToReference.after(toKey);
-    if (match.get().points() < parameters.anchorShare() * from.size()) {
+    if (match.get().points() < CameraMotionParameters.ANCHOR_SHARE * from.size()) {
       anchorAgain(from, body, toReference);
     }
     return new FrameMotion.Followed(
@@ -90,9 +84,9 @@ public final class CameraMotion implements AutoCloseable {
   }
 
   private void anchorAgain(KeyFrame old, List<PersonBox> body, Similarity toReference) {
-    KeyFrame candidate = KeyFrame.of(small, body, parameters);
+    KeyFrame candidate = KeyFrame.of(small, body);
     // Taken only when it shows more than is left of the old one: a bare wall is no better anchor.
-    if (candidate.size() < Math.max(parameters.fewestPoints(), old.size() / 2)) {
+    if (candidate.size() < Math.max(CameraMotionParameters.FEWEST_POINTS, old.size() / 2)) {
       candidate.close();
       return;
     }
@@ -107,7 +101,8 @@ public final class CameraMotion implements AutoCloseable {
    * fraction of the cost of one step from the large picture in colour.
    */
   private void shrink(Mat frame) {
-    double factor = Math.min(1, parameters.workWidthPx() / (double) Math.max(cols, rows));
+    double factor =
+        Math.min(1, CameraMotionParameters.WORK_WIDTH_PX / (double) Math.max(cols, rows));
     int smallCols = (int) Math.round(cols * factor);
     int smallRows = (int) Math.round(rows * factor);
     if (frame.channels() == 1) {
@@ -136,11 +131,12 @@ public final class CameraMotion implements AutoCloseable {
           .<Optional<Similarity>>fold(f -> Optional.of(f.toReference()), lost -> Optional.empty())
           .ifPresent(followed::add);
     }
-    if (followed.isEmpty() || followed.size() < parameters.followedShare() * motions.size()) {
+    if (followed.isEmpty()
+        || followed.size() < CameraMotionParameters.FOLLOWED_SHARE * motions.size()) {
       return new Steadiness.Unsure(followed.size(), motions.size());
     }
     double amplitude = amplitude(followed);
-    return amplitude < parameters.steadyShare() * Math.max(cols, rows)
+    return amplitude < CameraMotionParameters.STEADY_SHARE * Math.max(cols, rows)
         ? new Steadiness.Steady()
         : new Steadiness.Moving(amplitude);
   }

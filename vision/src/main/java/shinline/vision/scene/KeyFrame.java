@@ -57,18 +57,20 @@ final class KeyFrame implements AutoCloseable {
   record Match(Similarity toKey, int points) {}
 
   /** Picks the background's corners; those at the athlete too when there are few around. */
-  static KeyFrame of(Mat grey, List<PersonBox> body, CameraMotionParameters parameters) {
+  static KeyFrame of(Mat grey, List<PersonBox> body) {
     try (Scalar all = new Scalar(255);
         Mat around = new Mat(grey.rows(), grey.cols(), opencv_core.CV_8UC1, all)) {
       body.forEach(part -> hide(around, part));
-      Mat points = corners(grey, around, parameters);
+      Mat points = corners(grey, around);
       int outside = count(points);
       boolean bodyCounts =
-          outside >= FEWEST_TO_ANCHOR && outside < parameters.plentyOfPoints() && !body.isEmpty();
+          outside >= FEWEST_TO_ANCHOR
+              && outside < CameraMotionParameters.PLENTY_OF_POINTS
+              && !body.isEmpty();
       if (bodyCounts) {
         try (Mat within = new Mat()) {
           opencv_core.bitwise_not(around, within);
-          Mat more = corners(grey, within, parameters);
+          Mat more = corners(grey, within);
           if (points.empty()) {
             points = more;
           } else if (!more.empty()) {
@@ -80,14 +82,14 @@ final class KeyFrame implements AutoCloseable {
     }
   }
 
-  private static Mat corners(Mat grey, Mat where, CameraMotionParameters parameters) {
+  private static Mat corners(Mat grey, Mat where) {
     Mat points = new Mat();
     opencv_imgproc.goodFeaturesToTrack(
         grey,
         points,
-        parameters.points(),
+        CameraMotionParameters.POINTS,
         CORNER_QUALITY,
-        parameters.pointSpacingPx(),
+        CameraMotionParameters.POINT_SPACING_PX,
         where,
         3,
         false,
@@ -122,8 +124,7 @@ final class KeyFrame implements AutoCloseable {
   }
 
   /** Finds the points again in a later frame; {@code guess} is the move of the frame before. */
-  Optional<Match> match(
-      Mat grey, List<PersonBox> body, Similarity guess, CameraMotionParameters parameters) {
+  Optional<Match> match(Mat grey, List<PersonBox> body, Similarity guess) {
     try (Mat found = guessed(guess);
         Mat status = new Mat();
         Mat error = new Mat();
@@ -141,7 +142,7 @@ final class KeyFrame implements AutoCloseable {
           stop,
           opencv_video.OPTFLOW_USE_INITIAL_FLOW,
           WEAKEST_TEXTURE);
-      return fit(found, status, body, parameters);
+      return fit(found, status, body);
     }
   }
 
@@ -159,8 +160,7 @@ final class KeyFrame implements AutoCloseable {
     return found;
   }
 
-  private Optional<Match> fit(
-      Mat found, Mat status, List<PersonBox> body, CameraMotionParameters parameters) {
+  private Optional<Match> fit(Mat found, Mat status, List<PersonBox> body) {
     try (Mat from = new Mat(size, 1, opencv_core.CV_32FC2);
         Mat to = new Mat(size, 1, opencv_core.CV_32FC2);
         FloatIndexer here = found.createIndexer();
@@ -183,7 +183,7 @@ final class KeyFrame implements AutoCloseable {
           n++;
         }
       }
-      if (n < parameters.fewestPoints()) {
+      if (n < CameraMotionParameters.FEWEST_POINTS) {
         return Optional.empty();
       }
       try (Mat fromUsed = from.rowRange(0, n);
@@ -196,12 +196,12 @@ final class KeyFrame implements AutoCloseable {
                 toUsed,
                 agree,
                 opencv_calib3d.RANSAC,
-                parameters.agreePx(),
+                CameraMotionParameters.AGREE_PX,
                 RANSAC_ROUNDS,
                 RANSAC_CONFIDENCE,
                 REFINE_ROUNDS)) {
           int agreeing = affine.empty() ? 0 : opencv_core.countNonZero(agree);
-          if (agreeing < Math.max(parameters.fewestPoints(), n / 3)
+          if (agreeing < Math.max(CameraMotionParameters.FEWEST_POINTS, n / 3)
               || !roomAgrees(agree, around, n)) {
             return Optional.empty();
           }

@@ -56,12 +56,6 @@ final class RollVote {
   /** Lines of one object err together; each counts as this share of an independent one. */
   private static final double INDEPENDENCE = 0.6;
 
-  private final BackgroundRollParameters parameters;
-
-  RollVote(BackgroundRollParameters parameters) {
-    this.parameters = parameters;
-  }
-
   /**
    * The outcome of a vote.
    *
@@ -100,7 +94,7 @@ final class RollVote {
   record Family(double convergence, double sigma, int lines, double spread, double agreement) {}
 
   Result run(List<RoomLine> lines) {
-    double reach = Math.toRadians(parameters.maxRollDeg());
+    double reach = Math.toRadians(BackgroundRollParameters.MAX_ROLL_DEG);
     int half = (int) Math.round(reach / STEP_RAD);
     Candidate[] profile = new Candidate[2 * half + 1];
     Candidate best = new Candidate(0, 0, 0, 0);

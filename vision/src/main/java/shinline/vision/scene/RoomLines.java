@@ -18,11 +18,6 @@ import org.bytedeco.opencv.opencv_imgproc.LineSegmentDetector;
  * false-alarm control keeps texture and noise from becoming lines.
  */
 final class RoomLines {
-  private final BackgroundRollParameters parameters;
-
-  RoomLines(BackgroundRollParameters parameters) {
-    this.parameters = parameters;
-  }
 
   /** The lines seen at the same place in enough of the frames, each once. */
   List<RoomLine> lasting(List<RoomFrame> frames) {
@@ -34,7 +29,7 @@ final class RoomLines {
     }
     List<RoomLine> lasting = new ArrayList<>();
     for (Group group : groups) {
-      if (group.lasts(frames.size(), parameters)) {
+      if (group.lasts(frames.size())) {
         lasting.add(group.mean());
       }
     }
@@ -45,7 +40,7 @@ final class RoomLines {
     Group best = null;
     double bestGap = Double.POSITIVE_INFINITY;
     for (Group group : groups) {
-      double gap = group.gapTo(sighting.line, parameters);
+      double gap = group.gapTo(sighting.line);
       if (gap < bestGap) {
         best = group;
         bestGap = gap;
@@ -62,7 +57,7 @@ final class RoomLines {
     List<Sighting> lines = new ArrayList<>();
     Mat source = frame.picture();
     double longSide = Math.max(source.cols(), source.rows());
-    double shrink = Math.min(1, parameters.workLongSidePx() / longSide);
+    double shrink = Math.min(1, BackgroundRollParameters.WORK_LONG_SIDE_PX / longSide);
     try (Mat grey = new Mat();
         Mat small = new Mat();
         Mat found = new Mat();
@@ -94,9 +89,9 @@ final class RoomLines {
                       ends.get(0, i, 0), ends.get(0, i, 1), ends.get(0, i, 2), ends.get(0, i, 3));
           boolean atAthlete =
               athlete.isPresent()
-                  && segment.touches(athlete.get(), parameters.athleteMarginShare());
+                  && segment.touches(athlete.get(), BackgroundRollParameters.ATHLETE_MARGIN_SHARE);
           segment
-              .asRoomLine(small.cols(), small.rows(), move, parameters)
+              .asRoomLine(small.cols(), small.rows(), move)
               .ifPresent(line -> lines.add(new Sighting(line, atAthlete)));
         }
       }
@@ -128,22 +123,19 @@ final class RoomLines {
     }
 
     /** The line in the common view; empty for what is too short, too oblique, or the rim. */
-    Optional<RoomLine> asRoomLine(
-        int cols, int rows, Similarity move, BackgroundRollParameters parameters) {
-      return runsAlongTheEdge(cols, rows)
-          ? Optional.empty()
-          : moved(move).asRoomLine(cols, rows, parameters);
+    Optional<RoomLine> asRoomLine(int cols, int rows, Similarity move) {
+      return runsAlongTheEdge(cols, rows) ? Optional.empty() : moved(move).asRoomLine(cols, rows);
     }
 
-    private Optional<RoomLine> asRoomLine(int cols, int rows, BackgroundRollParameters parameters) {
+    private Optional<RoomLine> asRoomLine(int cols, int rows) {
       double unit = Math.max(cols, rows);
       double dx = x2 - x1;
       double dy = y2 - y1;
       double length = Math.hypot(dx, dy) / unit;
-      if (length < parameters.minLineShare()) {
+      if (length < BackgroundRollParameters.MIN_LINE_SHARE) {
         return Optional.empty();
       }
-      double range = Math.toRadians(parameters.leanRangeDeg());
+      double range = Math.toRadians(BackgroundRollParameters.LEAN_RANGE_DEG);
       double mx = ((x1 + x2) / 2 - (cols - 1) / 2.0) / unit;
       double my = ((y1 + y2) / 2 - (rows - 1) / 2.0) / unit;
       if (Math.abs(dy) > Math.abs(dx)) {
@@ -198,9 +190,11 @@ final class RoomLines {
     }
 
     /** How badly the line fits this group, 0…; infinite when it is another line. */
-    double gapTo(RoomLine line, BackgroundRollParameters parameters) {
-      double leanGap = Math.abs(line.leanRad() - lean) / Math.toRadians(parameters.matchLeanDeg());
-      double offsetGap = Math.abs(line.offset() - offset) / parameters.matchOffsetShare();
+    double gapTo(RoomLine line) {
+      double leanGap =
+          Math.abs(line.leanRad() - lean) / Math.toRadians(BackgroundRollParameters.MATCH_LEAN_DEG);
+      double offsetGap =
+          Math.abs(line.offset() - offset) / BackgroundRollParameters.MATCH_OFFSET_SHARE;
       double middleGap = Math.abs(line.middle() - middle) / (0.5 * (line.length() + length));
       return line.kind() != kind || leanGap > 1 || offsetGap > 1 || middleGap > 1
           ? Double.POSITIVE_INFINITY
@@ -211,9 +205,12 @@ final class RoomLines {
      * Whether the line was there often enough. One at the athlete must be there nearly always, and
      * in several frames: limbs and weights move, a rack behind them does not.
      */
-    boolean lasts(int of, BackgroundRollParameters parameters) {
-      double share = atAthlete ? parameters.sightingsShareAtAthlete() : parameters.sightingsShare();
-      int fewest = atAthlete ? parameters.fewestSightingsAtAthlete() : 1;
+    boolean lasts(int of) {
+      double share =
+          atAthlete
+              ? BackgroundRollParameters.SIGHTINGS_SHARE_AT_ATHLETE
+              : BackgroundRollParameters.SIGHTINGS_SHARE;
+      int fewest = atAthlete ? BackgroundRollParameters.FEWEST_SIGHTINGS_AT_ATHLETE : 1;
       return frames >= fewest && frames >= share * of - 1e-9;
     }
 

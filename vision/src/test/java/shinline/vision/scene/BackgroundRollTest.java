@@ -27,7 +27,7 @@ class BackgroundRollTest {
   /** A tenth of the tightest band a coach sets (10°), and half of it for the drawing's rounding. */
   private static final double ROLL_TOLERANCE_DEG = 0.5;
 
-  private final BackgroundRoll roll = new BackgroundRoll(BackgroundRollParameters.defaults());
+  private final BackgroundRoll roll = new BackgroundRoll();
 
   private static List<RoomFrame> frames(IntFunction<DrawnRoom> room) {
     List<RoomFrame> frames = new ArrayList<>();

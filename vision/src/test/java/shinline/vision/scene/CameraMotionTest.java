@@ -26,7 +26,7 @@ class CameraMotionTest {
 
   private static final PersonBox ATHLETE = new PersonBox(400, 60, 160, 420);
 
-  private final CameraMotion motion = new CameraMotion(CameraMotionParameters.defaults());
+  private final CameraMotion motion = new CameraMotion();
 
   /** A wall with boxes of many greys. */
   private static Mat wall() {
@@ -231,7 +231,7 @@ class CameraMotionTest {
 
   @Test
   void twoRunsGiveTheSameNumbers() {
-    CameraMotion again = new CameraMotion(CameraMotionParameters.defaults());
+    CameraMotion again = new CameraMotion();
     Mat wall = wall();
     for (int i = 0; i < 10; i++) {
       Mat frame = moved(wall, shake(i));
