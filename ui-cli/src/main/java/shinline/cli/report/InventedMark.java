@@ -9,8 +9,17 @@ public final class InventedMark {
 
   /** Writes a line at the top of an invented page, and nothing on any other. */
   public static void write(Markup page, Origin origin) {
+    write(page, origin, Words.say("invented.page"));
+  }
+
+  /** The same in a word, for a part that is cut off its page. */
+  public static void inShort(Markup page, Origin origin) {
+    write(page, origin, Words.say("invented.part"));
+  }
+
+  private static void write(Markup page, Origin origin, String words) {
     if (origin == Origin.INVENTED) {
-      page.leaf("p", Words.say("invented.page"), "class", "invented");
+      page.leaf("p", words, "class", "invented");
       page.own("\n");
     }
   }

@@ -44,7 +44,7 @@ public final class CardPage {
     Markup out = page.out();
     Advice advice = athlete.advice().advice();
     out.open("article", "class", "card");
-    page.invented();
+    page.inventedInShort();
     out.leaf("h2", athlete.name().written());
     page.picture(
         athlete.pictured(athlete.sets()).flatMap(f -> f.files().best()),
@@ -74,6 +74,11 @@ public final class CardPage {
     return next.load().map(AdviceWords::load).orElse(Words.say("advice.load.none"));
   }
 
+  /** A tempo is one word: with its hyphens unbreakable it stays on one line. */
+  private static String unbroken(String tempo) {
+    return tempo.replace('-', '\u2011');
+  }
+
   /** A prescription in one line. */
   static String prescription(Prescription next) {
     return Words.say(
@@ -82,7 +87,7 @@ public final class CardPage {
         next.target(),
         next.scheme().sets(),
         next.scheme().reps(),
-        next.tempo().map(t -> Words.say("advice.tempo", t)).orElse(""),
+        next.tempo().map(t -> Words.say("advice.tempo", unbroken(t))).orElse(""),
         load(next));
   }
 }

@@ -34,12 +34,12 @@ final class Page {
     out.leaf("title", title);
     out.open("style").own(STYLE).close().end();
     out.open("body", "class", kind).open("main").own("\n");
-    invented();
+    InventedMark.write(out, session.origin());
   }
 
-  /** Says that nobody trained this, where that is so. */
-  void invented() {
-    InventedMark.write(out, session.origin());
+  /** Says on a part that is cut off the page that nobody trained this, where that is so. */
+  void inventedInShort() {
+    InventedMark.inShort(out, session.origin());
   }
 
   Markup out() {

@@ -60,16 +60,22 @@ public final class TeamPage {
     out.open("th", "scope", "row").leaf("span", athlete.name().written(), "class", "name");
     out.leaf("span", Words.of(athlete.need(), "name"), "class", "need");
     out.close();
-    leg(athlete, Side.LEFT);
-    leg(athlete, Side.RIGHT);
+    leg(athlete, Side.LEFT, Words.say("team.left"));
+    leg(athlete, Side.RIGHT, Words.say("team.right"));
     next(athlete);
-    out.open("td", "class", "sign").open("span", "class", "box").close().close();
+    out.open("td", "class", "sign", "data-heading", Words.say("team.sign"))
+        .open("span", "class", "box")
+        .close()
+        .close();
     out.end();
   }
 
-  private void leg(AthleteSession athlete, Side leg) {
+  /**
+   * @param heading of its column, which a phone shows above each cell
+   */
+  private void leg(AthleteSession athlete, Side leg, String heading) {
     List<SetOutcome> sets = athlete.of(leg);
-    out.open("td");
+    out.open("td", "data-heading", heading);
     if (sets.isEmpty()) {
       out.leaf("p", Words.say("team.no-set"), "class", "none");
       out.close();
@@ -131,7 +137,7 @@ public final class TeamPage {
 
   private void next(AthleteSession athlete) {
     Advice advice = athlete.advice().advice();
-    out.open("td", "class", "next");
+    out.open("td", "class", "next", "data-heading", Words.say("team.next"));
     out.leaf("p", Words.of(advice.decision(), "name"), "class", "decision");
     athlete.advice().overrule().ifPresent(o -> out.leaf("p", overruled(o), "class", "overruled"));
     advice.prescription().ifPresent(p -> out.leaf("p", CardPage.prescription(p)));

@@ -91,7 +91,7 @@ class DemoCommandTest {
     String cards = Files.readString(files("cards.html").get(0));
     assertThat(cards.split("class=\"card\"", -1).length)
         .as("each card, for they are cut apart")
-        .isEqualTo(cards.split(mark, -1).length - 1);
+        .isEqualTo(cards.split(">" + Words.say("invented.part") + "<", -1).length);
     assertThat(out.toString()).contains(mark, "team.html");
     // Pages made later say so, too.
     Path later = home.resolve("later.html");

@@ -69,6 +69,13 @@ class BadInputTest {
   }
 
   static List<String> command(String... words) {
+    List<String> command = program("check");
+    command.addAll(List.of(words));
+    return command;
+  }
+
+  /** The program in a process of its own. */
+  static List<String> program(String... words) {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -77,8 +84,7 @@ class BadInputTest {
                 "-XX:TieredStopAtLevel=1",
                 "-cp",
                 System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "check"));
+                Main.class.getName()));
     command.addAll(List.of(words));
     return command;
   }

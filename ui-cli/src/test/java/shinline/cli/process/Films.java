@@ -23,6 +23,7 @@ final class Films {
   }
 
   private static final int FPS = 30;
+  private static final int FRAMES_OF_ONE_REP = 160;
   private static final int BITS_PER_SECOND = 2_000_000;
 
   static {
@@ -39,6 +40,29 @@ final class Films {
         OpenCVFrameConverter.ToMat convert = new OpenCVFrameConverter.ToMat()) {
       grabber.start();
       return convert.convert(grabber.grabImage()).clone();
+    }
+  }
+
+  /** The start of a sample clip with its first rep. */
+  static void oneRep(Path file) throws IOException {
+    try (FFmpegFrameGrabber grabber =
+        new FFmpegFrameGrabber(
+            Path.of("..", "sample-clips", "plain1-bench-shallow.mp4").toFile())) {
+      grabber.start();
+      try (FFmpegFrameRecorder recorder =
+          new FFmpegFrameRecorder(
+              file.toFile(), grabber.getImageWidth(), grabber.getImageHeight())) {
+        recorder.setFormat("mp4");
+        recorder.setVideoCodec(avcodec.AV_CODEC_ID_MPEG4);
+        recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P);
+        recorder.setFrameRate(FPS);
+        recorder.setVideoBitrate(4 * BITS_PER_SECOND);
+        recorder.start();
+        for (int i = 0; i < FRAMES_OF_ONE_REP; i++) {
+          recorder.record(grabber.grabImage());
+        }
+        recorder.stop();
+      }
     }
   }
 
