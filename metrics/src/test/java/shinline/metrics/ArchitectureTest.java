@@ -1,33 +1,17 @@
 package shinline.metrics;
 
-import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.library.dependencies.SliceAssignment;
-import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 
 @AnalyzeClasses(packages = "shinline.metrics", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-  private static final SliceAssignment PACKAGES =
-      new SliceAssignment() {
-        @Override
-        public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
-          return SliceIdentifier.of(javaClass.getPackageName());
-        }
-
-        @Override
-        public String getDescription() {
-          return "packages";
-        }
-      };
-
   @ArchTest
   static final ArchRule PACKAGES_FORM_NO_CYCLE =
       SlicesRuleDefinition.slices()
-          .assignedFrom(PACKAGES)
+          .matching("shinline.(**)")
           .should()
           .beFreeOfCycles()
           .because("a package must be understood, tested and moved without those that use it");

@@ -11,8 +11,6 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import com.tngtech.archunit.library.dependencies.SliceAssignment;
-import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.util.List;
 import java.util.Set;
@@ -66,25 +64,10 @@ class ArchitectureTest {
           .resideInAPackage("picocli..")
           .because("services are tested, and used by later commands, without picocli");
 
-  private static final SliceAssignment PACKAGES =
-      new SliceAssignment() {
-        @Override
-        public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
-          return javaClass.getPackageName().startsWith("shinline.cli")
-              ? SliceIdentifier.of(javaClass.getPackageName())
-              : SliceIdentifier.ignore();
-        }
-
-        @Override
-        public String getDescription() {
-          return "packages";
-        }
-      };
-
   @ArchTest
   static final ArchRule PACKAGES_FORM_NO_CYCLE =
       SlicesRuleDefinition.slices()
-          .assignedFrom(PACKAGES)
+          .matching("shinline.(**)")
           .should()
           .beFreeOfCycles()
           .because("a package must be understood, tested and moved without those that use it");

@@ -2,7 +2,6 @@ package shinline.cli.progress;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +58,7 @@ final class BottomRow {
     for (FollowedSet set : chosen) {
       any |= picture(leg, set);
     }
-    page.close().own("\n");
+    page.close().line();
     return any;
   }
 
@@ -79,12 +78,8 @@ final class BottomRow {
       return false;
     }
     page.open("figure");
-    page.empty(
-        "img",
-        "src",
-        "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg.get()),
-        "alt",
-        Words.say("progress.bottoms.alt", set.date(), ProgressWords.leg(leg.leg())));
+    page.picture(
+        jpeg.get(), Words.say("progress.bottoms.alt", set.date(), ProgressWords.leg(leg.leg())));
     page.open("figcaption");
     page.leaf("b", set.date().toString());
     set.entry().load().ifPresent(l -> page.leaf("span", l.mass().toString()));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import shinline.cli.record.Origin;
 import shinline.cli.report.Axis;
@@ -76,19 +77,13 @@ public final class ProgressPage {
   }
 
   private void start() {
-    page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
-    page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", PageParts.policy(STYLE));
-    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.empty("meta", "name", "color-scheme", "content", "light dark");
-    page.empty("meta", "name", "referrer", "content", "no-referrer");
-    page.leaf("title", Words.say("progress.title", weeks.athlete().written()));
-    page.open("style").own(STYLE).close().end();
-    page.open("body").open("main").own("\n");
+    String title = Words.say("progress.title", weeks.athlete().written());
+    PageParts.head(page, title, STYLE, Optional.empty(), Optional.empty());
+    page.open("body").open("main").line();
     InventedMark.write(page, origin);
     page.open("header");
     page.leaf("p", Words.say("progress.origin"), "class", "origin");
-    page.leaf("h1", Words.say("progress.title", weeks.athlete().written()));
+    page.leaf("h1", title);
     page.end();
   }
 

@@ -37,7 +37,7 @@ final class BarSection {
     page.open("section", "class", "bar", "aria-labelledby", "bar");
     page.leaf("h2", Words.say("report.bar"), "id", "bar");
     page.leaf("p", Words.say("report.bar.note"), "class", "note");
-    page.open("div", "class", "bar-parts").own("\n");
+    page.open("div", "class", "bar-parts").line();
     table();
     way();
     page.end();

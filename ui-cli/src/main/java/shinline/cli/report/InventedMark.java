@@ -20,7 +20,7 @@ public final class InventedMark {
   private static void write(Markup page, Origin origin, String words) {
     if (origin == Origin.INVENTED) {
       page.leaf("p", words, "class", "invented");
-      page.own("\n");
+      page.line();
     }
   }
 }

@@ -2,17 +2,24 @@ package shinline.cli.report;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.Deque;
+import java.util.regex.Pattern;
 import shinline.cli.words.Words;
 
 /**
- * Builds HTML and inline SVG. Every text and every attribute value is escaped here and nowhere
- * else, so that a clip's name can never become markup; elements are closed in the order they were
- * opened.
+ * Builds HTML and inline SVG; elements are closed in the order they were opened. What comes from
+ * outside, such as a clip's name, is made harmless here and nowhere else, by where it stands: a
+ * text or an attribute's value is escaped; an address leads to a place in the page or a file beside
+ * it; what a browser would run takes nothing but what ships with the program.
  */
 public final class Markup {
   /** Stands for the first piece in a text; Unicode keeps it for private use. */
   private static final char FIRST_MARK = '\ue000';
+
+  private static final Pattern NEAR = Pattern.compile("#[\\w-]+|[\\p{L}\\p{N}._%-][^:]*");
+
+  private static final String JPEG = "data:image/jpeg;base64,";
 
   private final StringBuilder out = new StringBuilder(1 << 16);
   private final Deque<String> open = new ArrayDeque<>();
@@ -45,10 +52,34 @@ public final class Markup {
     }
     out.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
+      refuseUnfit(attributes[i], attributes[i + 1]);
       out.append(' ').append(attributes[i]).append("=\"");
       escape(attributes[i + 1]);
       out.append('"');
     }
+  }
+
+  private static void refuseUnfit(String attribute, String value) {
+    boolean fits =
+        switch (attribute) {
+          case "href" -> NEAR.matcher(value).matches();
+          case "src" -> value.startsWith(JPEG);
+          case "style", "srcdoc", "srcset" -> false;
+          default -> !attribute.startsWith("on");
+        };
+    if (!fits) {
+      throw new IllegalArgumentException(attribute + " must not be " + value);
+    }
+  }
+
+  /** A picture that is part of the page. */
+  public Markup picture(byte[] jpeg, String alt, String... attributes) {
+    String[] all = Arrays.copyOf(attributes, attributes.length + 4);
+    all[attributes.length] = "src";
+    all[attributes.length + 1] = JPEG + Base64.getEncoder().encodeToString(jpeg);
+    all[attributes.length + 2] = "alt";
+    all[attributes.length + 3] = alt;
+    return empty("img", all);
   }
 
   /** Closes the element opened last. */
@@ -97,31 +128,49 @@ public final class Markup {
     return text(text.substring(from));
   }
 
-  /** Text that comes from this program and is markup already: style sheet and script. */
-  public Markup own(String markup) {
-    out.append(markup);
+  /** Opens a document. */
+  public Markup document(String language) {
+    out.append("<!doctype html>\n");
+    return open("html", "lang", language);
+  }
+
+  /** A new line, for a page a person can read. */
+  public Markup line() {
+    out.append('\n');
     return this;
   }
 
-  private void escape(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '&' -> out.append("&amp;");
-        case '<' -> out.append("&lt;");
-        case '>' -> out.append("&gt;");
-        case '"' -> out.append("&quot;");
-        case '\'' -> out.append("&#39;");
-        default -> out.append(allowed(c) ? c : '\ufffd');
-      }
+  /** A style sheet or a script that ships with the program; it stands as it is. */
+  Markup shipped(String element, String text) {
+    if (text.contains("</")) {
+      throw new IllegalArgumentException(element + " would end before its end");
     }
+    open(element);
+    out.append(text);
+    return close();
+  }
+
+  private void escape(String text) {
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                case '\'' -> out.append("&#39;");
+                default -> out.appendCodePoint(allowed(c) ? c : '\ufffd');
+              }
+            });
   }
 
   /**
    * Control characters are not allowed in HTML, and half a character cannot be written as UTF-8.
    */
-  private static boolean allowed(char c) {
-    return c >= ' ' && c != '\u007f' || c == '\n' || c == '\t';
+  private static boolean allowed(int c) {
+    return (c >= ' ' && c != '\u007f' || c == '\n' || c == '\t')
+        && (c < Character.MIN_SURROGATE || c > Character.MAX_SURROGATE);
   }
 
   /**

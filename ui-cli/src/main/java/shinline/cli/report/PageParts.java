@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.Optional;
 import shinline.cli.file.TextDigest;
 import shinline.cli.words.Words;
 
@@ -29,33 +30,34 @@ public final class PageParts {
     }
   }
 
-  /** A content policy that allows pictures in the page and one style sheet. */
-  public static String policy(String style) {
-    return "default-src 'none'; img-src data:; style-src '"
-        + hash(style)
-        + "'; base-uri 'none'; form-action 'none'";
-  }
-
-  /** A content policy that allows pictures in the page, one style sheet and one script. */
-  static String policy(String style, String script) {
-    return "default-src 'none'; img-src data:; style-src '"
-        + hash(style)
-        + "'; script-src '"
-        + hash(script)
-        + "'; base-uri 'none'; form-action 'none'";
-  }
-
-  /** Head and the beginning of the body. */
-  static void start(Markup page, String title, String style, String policy) {
-    page.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
+  /**
+   * The page up to its body. Its content policy allows pictures in the page, this style sheet and
+   * this script, by their hashes.
+   *
+   * @param refreshS seconds after which a browser reads the page anew
+   */
+  public static void head(
+      Markup page,
+      String title,
+      String style,
+      Optional<String> script,
+      Optional<Integer> refreshS) {
+    page.document(Words.say("language")).open("head");
     page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy);
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy(style, script));
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.empty("meta", "name", "color-scheme", "content", "light dark");
     page.empty("meta", "name", "referrer", "content", "no-referrer");
+    refreshS.ifPresent(
+        s -> page.empty("meta", "http-equiv", "refresh", "content", String.valueOf(s)));
     page.leaf("title", title);
-    page.open("style").own(style).close().end();
-    page.open("body");
+    page.shipped("style", style).end();
+  }
+
+  private static String policy(String style, Optional<String> script) {
+    return "default-src 'none'; img-src data:; style-src '"
+        + hash(style)
+        + script.map(s -> "'; script-src '" + hash(s)).orElse("")
+        + "'; base-uri 'none'; form-action 'none'";
   }
 
   private static String hash(String text) {

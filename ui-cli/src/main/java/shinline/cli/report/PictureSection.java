@@ -1,6 +1,5 @@
 package shinline.cli.report;
 
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -176,15 +175,12 @@ final class PictureSection {
     }
     RepPicture picture = found.get();
     bytesLeft -= picture.jpeg().length;
-    page.empty(
-        "img",
-        "src",
-        "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()),
+    page.picture(
+        picture.jpeg(),
+        picture.altText(),
         "width",
         Integer.toString(picture.widthPx()),
         "height",
-        Integer.toString(picture.heightPx()),
-        "alt",
-        picture.altText());
+        Integer.toString(picture.heightPx()));
   }
 }

@@ -3,7 +3,6 @@ package shinline.cli.report;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -44,13 +43,18 @@ public final class PosturePage {
       throws IOException {
     PostureResult posture = report.posture();
     Markup page = new Markup();
-    PageParts.start(
-        page, Words.say("photo.title", name(report.photo())), STYLE, PageParts.policy(STYLE));
+    PageParts.head(
+        page,
+        Words.say("photo.title", name(report.photo())),
+        STYLE,
+        Optional.empty(),
+        Optional.empty());
+    page.open("body");
     UnitButtons.write(page, units);
-    page.open("main").own("\n");
+    page.open("main").line();
     page.open("header");
-    page.leaf("p", origin(report), "class", "origin").own("\n");
-    page.leaf("h1", VerdictSection.sentence(PostureWords.headline(posture))).own("\n");
+    page.leaf("p", origin(report), "class", "origin").line();
+    page.leaf("h1", VerdictSection.sentence(PostureWords.headline(posture))).line();
     page.end();
     reasons(page, posture);
     picture(page, picture);
@@ -64,9 +68,14 @@ public final class PosturePage {
   /** Writes the page of a picture in which no posture could be measured: why, and what to do. */
   public void write(PhotoReport.NotMeasured report, Writer out) throws IOException {
     Markup page = new Markup();
-    PageParts.start(
-        page, Words.say("photo.title", name(report.photo())), STYLE, PageParts.policy(STYLE));
-    page.open("main").own("\n");
+    PageParts.head(
+        page,
+        Words.say("photo.title", name(report.photo())),
+        STYLE,
+        Optional.empty(),
+        Optional.empty());
+    page.open("body");
+    page.open("main").line();
     page.open("header");
     page.leaf("p", name(report.photo()), "class", "origin");
     page.leaf(
@@ -115,16 +124,13 @@ public final class PosturePage {
           page.open("section", "aria-labelledby", "picture");
           page.leaf("h2", Words.say("photo.picture"), "id", "picture");
           page.open("figure");
-          page.empty(
-              "img",
-              "src",
-              "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(p.jpeg()),
+          page.picture(
+              p.jpeg(),
+              p.altText(),
               "width",
               Integer.toString(p.widthPx()),
               "height",
-              Integer.toString(p.heightPx()),
-              "alt",
-              p.altText());
+              Integer.toString(p.heightPx()));
           page.open("figcaption")
               .leaf("span", Words.say("photo.picture.key"), "class", "numbers")
               .close();

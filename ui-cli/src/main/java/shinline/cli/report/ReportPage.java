@@ -2,6 +2,7 @@ package shinline.cli.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.Optional;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.picture.RepPictures;
 import shinline.cli.record.Origin;
@@ -75,10 +76,11 @@ public final class ReportPage {
   }
 
   private void start(Markup page, String fileName) {
-    PageParts.start(
-        page, Words.say("report.title", fileName), STYLE, PageParts.policy(STYLE, SCRIPT));
+    PageParts.head(
+        page, Words.say("report.title", fileName), STYLE, Optional.of(SCRIPT), Optional.empty());
+    page.open("body");
     UnitButtons.write(page, units);
-    page.open("main").own("\n");
+    page.open("main").line();
     InventedMark.write(page, origin);
   }
 
@@ -86,6 +88,6 @@ public final class ReportPage {
     page.open("footer");
     page.leaf("p", Words.say("report.footer", sha256.substring(0, Math.min(12, sha256.length()))));
     page.close().end();
-    page.open("script").own(SCRIPT).close().close().end();
+    page.shipped("script", SCRIPT).close().end();
   }
 }

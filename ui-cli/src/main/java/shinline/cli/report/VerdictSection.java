@@ -24,8 +24,8 @@ final class VerdictSection {
   static void write(Markup page, ClipReport.Measured report) {
     SetResult set = report.set();
     page.open("header");
-    page.leaf("p", origin(report), "class", "origin").own("\n");
-    page.leaf("h1", sentence(Headline.of(set))).own("\n");
+    page.leaf("p", origin(report), "class", "origin").line();
+    page.leaf("h1", sentence(Headline.of(set))).line();
     strip(page, set.reps());
     page.end();
     workOn(page, set);

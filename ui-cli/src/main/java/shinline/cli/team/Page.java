@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.Optional;
 import shinline.cli.report.InventedMark;
 import shinline.cli.report.Markup;
@@ -25,15 +24,8 @@ final class Page {
    */
   Page(SessionView session, String kind, String title, Optional<Integer> refreshS) {
     this.session = session;
-    out.own("<!doctype html>\n").open("html", "lang", Words.say("language")).open("head");
-    out.empty("meta", "charset", "utf-8");
-    out.empty("meta", "http-equiv", "Content-Security-Policy", "content", PageParts.policy(STYLE));
-    out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    refreshS.ifPresent(
-        s -> out.empty("meta", "http-equiv", "refresh", "content", String.valueOf(s)));
-    out.leaf("title", title);
-    out.open("style").own(STYLE).close().end();
-    out.open("body", "class", kind).open("main").own("\n");
+    PageParts.head(out, title, STYLE, Optional.empty(), refreshS);
+    out.open("body", "class", kind).open("main").line();
     InventedMark.write(out, session.origin());
   }
 
@@ -48,17 +40,7 @@ final class Page {
 
   /** A picture of a clip, in the page itself; nothing when the file is gone. */
   void picture(Optional<String> name, String alt, String kind) {
-    Optional<byte[]> bytes = name.flatMap(this::bytes);
-    bytes.ifPresent(
-        b ->
-            out.empty(
-                "img",
-                "src",
-                "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(b),
-                "alt",
-                alt,
-                "class",
-                kind));
+    name.flatMap(this::bytes).ifPresent(b -> out.picture(b, alt, "class", kind));
   }
 
   private Optional<byte[]> bytes(String name) {
