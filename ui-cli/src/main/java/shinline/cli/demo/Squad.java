@@ -26,7 +26,7 @@ final class Squad {
         "bench-dumbbells",
         "over-toe",
         4,
-        "2-1-X",
+        "2-1.5-X",
         LoadKind.EACH_HAND,
         new Story.Leg(
             List.of(10, 12, 14, 16, 18, 18),

@@ -19,7 +19,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A headless Chromium that looks at one page and remembers everything the page asked for. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   static final File PROGRAM = new File("/usr/bin/chromium");
   static final File DRIVER = new File("/usr/bin/chromedriver");
 
@@ -31,7 +31,7 @@ final class Browser implements AutoCloseable {
   /**
    * @param profile a new, empty folder
    */
-  Browser(Path profile) {
+  public Browser(Path profile) {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
@@ -54,7 +54,7 @@ final class Browser implements AutoCloseable {
             new ChromeDriverService.Builder().usingDriverExecutable(DRIVER).build(), options);
   }
 
-  static boolean present() {
+  public static boolean present() {
     return PROGRAM.canExecute() && DRIVER.canExecute();
   }
 
@@ -62,14 +62,14 @@ final class Browser implements AutoCloseable {
     return driver;
   }
 
-  void open(Path page, int widthPx, int heightPx) {
+  public void open(Path page, int widthPx, int heightPx) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", widthPx, "height", heightPx, "deviceScaleFactor", 1, "mobile", false));
     driver.get(page.toUri().toString());
   }
 
-  void scheme(String name) {
+  public void scheme(String name) {
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
         Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", name))));
@@ -80,17 +80,17 @@ final class Browser implements AutoCloseable {
   }
 
   /** A number the page's own script engine works out. */
-  long number(String expression) {
+  public long number(String expression) {
     Object answer = ((JavascriptExecutor) driver).executeScript("return " + expression);
     return ((Number) answer).longValue();
   }
 
-  String text(String expression) {
+  public String text(String expression) {
     return String.valueOf(((JavascriptExecutor) driver).executeScript("return " + expression));
   }
 
   /** Complaints of the page, its content policy among them. */
-  List<String> console() {
+  public List<String> console() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(LogEntry::getMessage)
         .toList();
@@ -113,7 +113,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Keeps what is in the window as a PNG. */
-  void shoot(Path to) throws IOException {
+  public void shoot(Path to) throws IOException {
     Files.createDirectories(to.getParent());
     Files.write(to, driver.getScreenshotAs(OutputType.BYTES));
   }
