@@ -172,11 +172,10 @@ final class FrameArtist {
   }
 
   /** A shin that is not where it was asked for: its line, and how far the knee is off the toe. */
-  void shinOffTarget(Ink ink, double timeS, Readings readings) {
+  void shinOffTarget(Ink ink, double timeS) {
     PoseAt pose = scene.pose(timeS);
     bone(ink, pose.point(BodyPoint.FRONT_KNEE), pose.point(BodyPoint.FRONT_ANKLE), Ink.FAULT);
     kneeGap(ink, timeS, pose);
-    shinTag(ink, pose, value(readings, Measure.SHIN));
   }
 
   /** The numbers of an instant, each in the colour of its line. */
@@ -259,7 +258,10 @@ final class FrameArtist {
       }
       case DEPTH -> depth(ink, rep, pose);
       case KNEE_WAY -> kneeTrail(ink, rep);
-      case SHIN -> shinOffTarget(ink, timeS, rep);
+      case SHIN -> {
+        shinOffTarget(ink, timeS);
+        shinTag(ink, pose, value(rep, Measure.SHIN));
+      }
       case LOWERING, HOLD, DRIVE -> {}
     }
   }

@@ -72,7 +72,7 @@ final class StillPicture {
         (artist, ink) -> {
           artist.lines(ink, 0);
           if (off) {
-            artist.shinOffTarget(ink, 0, posture);
+            artist.shinOffTarget(ink, 0);
           }
           artist.numbers(ink, 0, posture);
           artist.otherAngles(ink, 0, posture);

@@ -188,7 +188,7 @@ public final class PosturePage {
           m.write(page);
           page.close();
         });
-    page.leaf("small", " " + Words.of(measure, "meaning"));
+    page.leaf("small", Words.of(measure, "meaning"));
     page.close().end();
   }
 

@@ -63,7 +63,10 @@ public final class PostureText {
         new TextTable(
             List.of(
                 new TextTable.Column(Words.say("posture.table.measure"), "", TextTable.Edge.LEFT),
-                new TextTable.Column(Words.say("posture.table.value"), "", TextTable.Edge.RIGHT),
+                new TextTable.Column(
+                    Words.say("posture.table.value"),
+                    layout.signs().plusMinus() + " 95 %",
+                    TextTable.Edge.RIGHT),
                 new TextTable.Column(Words.say("posture.table.unit"), "", TextTable.Edge.LEFT)));
     for (Measure measure : Measure.values()) {
       if (measure.seenInOnePosture()) {
