@@ -51,7 +51,8 @@ class PhotoAccuracy {
   private static final Path PAGE = Path.of("..", "docs", "photo.md");
   private static final Path DRAFT = Path.of("target", "photo-accuracy.md");
   private static final Pattern TABLE =
-      Pattern.compile("(<!-- begin: figures, made by PhotoAccuracy -->\n)(.*?)(<!-- end -->)", Pattern.DOTALL);
+      Pattern.compile(
+          "(<!-- begin: figures, made by PhotoAccuracy -->\n)(.*?)(<!-- end -->)", Pattern.DOTALL);
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<Measure> SCORED =
       List.of(
@@ -187,11 +188,9 @@ class PhotoAccuracy {
     JsonNode truth = JSON.readTree(clip.resolveSibling(stem + ".truth.json").toFile());
     int last = truth.get("reps").size() - 1;
     SetRequest request =
-        SetRequest.of(Target.none())
-            .withAthleteHeightM(truth.get("athleteHeightM").asDouble());
+        SetRequest.of(Target.none()).withAthleteHeightM(truth.get("athleteHeightM").asDouble());
     PhotoOptions options =
-        new PhotoOptions(
-            request, PoseModel.HEAVY, Optional.empty(), ClipLimits.USUAL.mostPixels());
+        new PhotoOptions(request, PoseModel.HEAVY, Optional.empty(), ClipLimits.USUAL.mostPixels());
     for (int rep : last == 0 ? List.of(0) : List.of(0, last)) {
       int frame = lowest(truth, truth.get("reps").get(rep));
       Path photo = folder.resolve(stem + rep + (rep == 0 ? ".jpeg" : ".png"));
@@ -208,8 +207,7 @@ class PhotoAccuracy {
     int low = -1;
     for (int i = 0; i < times.size(); i++) {
       double t = times.get(i).asDouble();
-      boolean inside =
-          t >= rep.get("startS").asDouble() && t <= rep.get("endS").asDouble();
+      boolean inside = t >= rep.get("startS").asDouble() && t <= rep.get("endS").asDouble();
       if (inside && (low < 0 || heights.get(i).asDouble() < heights.get(low).asDouble())) {
         low = i;
       }
@@ -219,8 +217,7 @@ class PhotoAccuracy {
 
   private static BufferedImage frame(Path file, int number) {
     ClipOpening opening =
-        ClipReader.standard()
-            .open(file, ClipOptions.defaults(), stamp -> stamp.index() == number);
+        ClipReader.standard().open(file, ClipOptions.defaults(), stamp -> stamp.index() == number);
     try (Clip clip = ((ClipOpening.Opened) opening).clip();
         OpenCVFrameConverter.ToMat mats = new OpenCVFrameConverter.ToMat();
         Java2DFrameConverter images = new Java2DFrameConverter()) {
