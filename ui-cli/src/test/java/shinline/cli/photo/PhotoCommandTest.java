@@ -145,8 +145,24 @@ class PhotoCommandTest {
       assertThat(setup.get(key)).as(key).isEqualTo(lowest.truth().get(key));
     }
     // One picture may leave it open which leg is the near one; then it says so, and how to tell it.
-    if (!setup.get("frontLeg").equals(lowest.truth().get("frontLeg"))) {
+    String frontLeg = lowest.truth().get("frontLeg").asText();
+    if (!setup.get("frontLeg").asText().equals(frontLeg)) {
       assertThat(setup.get("warnings").toString()).contains("--front");
+      assertThat(
+              run(
+                  photo,
+                  "--height",
+                  lowest.height(),
+                  "--target",
+                  "upright",
+                  "--front",
+                  frontLeg,
+                  "--out",
+                  results))
+          .isZero();
+      result = json(results.resolve("bottom-photo.json"));
+      assertThat(result.get("setup").get("frontLeg").asText()).isEqualTo(frontLeg);
+      assertThat(result.get("setup").get("warnings").toString()).doesNotContain("--front");
     }
     JsonNode posture = result.get("posture");
     for (String measure :
