@@ -105,7 +105,11 @@ record ClipScore(
             .ifPresentOrElse(
                 m ->
                     deviations.add(
-                        new Deviation(scored, k + 1, m.value() - entry.getValue(), m.plusMinus())),
+                        new Deviation(
+                            scored,
+                            k + 1,
+                            (m.value() - entry.getValue()) * scored.per(entry.getValue()),
+                            m.plusMinus() * scored.per(entry.getValue()))),
                 () -> missing.add(Words.say("accuracy.missing", scored.words(), k + 1)));
       }
       flags.add(new FlagScore(k + 1, without(is.faults()), without(names(rep.flags()))));

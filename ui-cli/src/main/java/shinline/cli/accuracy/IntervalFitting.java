@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shinline.cli.accuracy.ClipScore.Deviation;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
@@ -28,13 +29,23 @@ final class IntervalFitting {
   }
 
   /** What is fitted to the errors of a measure or a phase. */
-  private static CalibrationKey key(Scored scored) {
-    return scored.measure().map(IntervalModel::body).orElse(CalibrationKey.INTERVAL_PHASE_LEVEL);
+  private static Optional<CalibrationKey> key(Scored scored) {
+    return switch (scored) {
+      case LOWERING, HOLD, DRIVE -> Optional.of(CalibrationKey.INTERVAL_PHASE_LEVEL);
+      case DRIVE_SPEED -> Optional.of(CalibrationKey.INTERVAL_SPEED);
+      // Too few clips have a bar.
+      case BAR_SPEED -> Optional.empty();
+      default -> scored.measure().map(IntervalModel::body);
+    };
   }
 
   /** Values are rounded up to a multiple of this; also the step that they are tried with. */
   private static double step(CalibrationKey key) {
-    return key == CalibrationKey.INTERVAL_PHASE_LEVEL ? 0.001 : 0.05;
+    return switch (key) {
+      case INTERVAL_PHASE_LEVEL -> 0.001;
+      case INTERVAL_SPEED -> 0.005;
+      default -> 0.05;
+    };
   }
 
   /** Nothing from fewer than two clips. */
@@ -45,8 +56,12 @@ final class IntervalFitting {
     Map<CalibrationKey, Double> none = new EnumMap<>(CalibrationKey.class);
     Map<CalibrationKey, Double> some = new EnumMap<>(CalibrationKey.class);
     for (Scored scored : Scored.values()) {
-      none.put(key(scored), 0.0);
-      some.put(key(scored), step(key(scored)));
+      key(scored)
+          .ifPresent(
+              key -> {
+                none.put(key, 0.0);
+                some.put(key, step(key));
+              });
     }
     Map<CalibrationKey, List<Double>> needed = new EnumMap<>(CalibrationKey.class);
     for (KnownClip clip : clips) {
@@ -59,8 +74,9 @@ final class IntervalFitting {
       clip.measured(offsets.trying(some)).deviations().forEach(d -> wide.put(Place.of(d), d));
       for (Deviation narrow : clip.measured(offsets.trying(none)).deviations()) {
         Deviation with = wide.get(Place.of(narrow));
-        if (with != null) {
-          CalibrationKey key = key(narrow.scored());
+        Optional<CalibrationKey> of = key(narrow.scored());
+        if (with != null && of.isPresent()) {
+          CalibrationKey key = of.get();
           needed
               .computeIfAbsent(key, k -> new ArrayList<>())
               .add(needed(narrow, with.plusMinus(), step(key)));

@@ -2,6 +2,8 @@ package shinline.cli.accuracy;
 
 import java.util.Optional;
 import shinline.cli.words.Words;
+import shinline.metrics.result.BarReading;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
@@ -14,13 +16,15 @@ import shinline.metrics.result.RepResult;
 enum Scored {
   SHIN("°", Measure.SHIN, 1.0),
   TRUNK_LEAN("°", Measure.TRUNK_LEAN, 1.5),
-  THIGH("°", Measure.THIGH, 2.0),
-  KNEE_FLEXION("°", Measure.KNEE_FLEXION, 2.5),
+  THIGH("°", Measure.THIGH, 1.5),
+  KNEE_FLEXION("°", Measure.KNEE_FLEXION, 2.0),
   KNEE_PAST_TOE("cm", Measure.KNEE_PAST_TOE, 1.0),
   REAR_KNEE_HEIGHT("cm", Measure.REAR_KNEE_HEIGHT, null),
-  LOWERING("s", null, 0.07),
-  HOLD("s", null, 0.07),
-  DRIVE("s", null, 0.07);
+  LOWERING("s", null, 0.06),
+  HOLD("s", null, 0.06),
+  DRIVE("s", null, 0.06),
+  DRIVE_SPEED("%", null, 5.0),
+  BAR_SPEED("%", null, 6.0);
 
   private final String unit;
   private final @org.jspecify.annotations.Nullable Measure measure;
@@ -49,12 +53,12 @@ enum Scored {
     return unit.equals("s") ? 3 : 2;
   }
 
-  /** What is read at the bottom; empty for a phase. */
+  /** What is read at the bottom; empty for a phase or a speed. */
   Optional<Measure> measure() {
     return Optional.ofNullable(measure);
   }
 
-  /** Name of the column in the truth's series; empty for a phase. */
+  /** Name of the column in the truth's series; empty for a phase or a speed. */
   Optional<String> column() {
     return Optional.ofNullable(measure).map(Measure::jsonName);
   }
@@ -64,6 +68,11 @@ enum Scored {
     return Optional.ofNullable(goal);
   }
 
+  /** What an error is multiplied by for its unit: speeds are held against the true speed. */
+  double per(double truth) {
+    return unit.equals("%") ? 100 / truth : 1;
+  }
+
   Reading in(RepResult rep) {
     if (measure != null) {
       return rep.at(measure);
@@ -71,6 +80,12 @@ enum Scored {
     return switch (this) {
       case LOWERING -> rep.tempo().lowering();
       case HOLD -> rep.tempo().hold();
+      case DRIVE_SPEED -> rep.drive().meanSpeed();
+      case BAR_SPEED ->
+          rep.drive()
+              .bar()
+              .map(BarReading::meanSpeed)
+              .orElseGet(() -> Reading.missing(Gap.BAR_NOT_SEEN));
       default -> rep.tempo().drive();
     };
   }

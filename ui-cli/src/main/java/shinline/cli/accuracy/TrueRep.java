@@ -106,6 +106,9 @@ record TrueRep(
     values.put(Scored.LOWERING, bottomStartS - startS);
     values.put(Scored.HOLD, bottomEndS - bottomStartS);
     values.put(Scored.DRIVE, endS - bottomEndS);
+    values.put(Scored.DRIVE_SPEED, speed(t, h, bottomEndS, endS));
+    Optional.ofNullable(truth.columns().get("barHeightCm"))
+        .ifPresent(bar -> values.put(Scored.BAR_SPEED, speed(t, bar, bottomEndS, endS)));
     boolean shortRange =
         ShortRange.is(
             (top0 - h[low]) / CM_IN_M / truth.athleteHeightM(),
@@ -135,6 +138,19 @@ record TrueRep(
   private Reading phase(Scored scored, Clearance clearance) {
     return clearance.around(
         java.util.Objects.requireNonNull(values.get(scored)), MeasureUnit.SECONDS);
+  }
+
+  /** Mean upward speed between two instants, metres a second. */
+  private static double speed(double[] t, double[] heightCm, double fromS, double toS) {
+    return (at(t, heightCm, toS) - at(t, heightCm, fromS)) / (toS - fromS) / CM_IN_M;
+  }
+
+  private static double at(double[] t, double[] y, double atS) {
+    int k = 0;
+    while (k + 2 < t.length && t[k + 1] <= atS) {
+      k++;
+    }
+    return y[k] + (y[k + 1] - y[k]) * (atS - t[k]) / (t[k + 1] - t[k]);
   }
 
   private static double crossing(double[] t, double[] h, int i, int j, double level) {

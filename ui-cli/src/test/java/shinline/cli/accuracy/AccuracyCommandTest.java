@@ -112,7 +112,9 @@ class AccuracyCommandTest {
                   Reading.of(rep.values().get(Scored.DRIVE) - 0.01, 0.2),
                   Reading.missing(Gap.NOT_READ)),
               bottom,
-              new DriveReading(Reading.missing(Gap.NOT_READ), Reading.missing(Gap.NOT_READ)),
+              new DriveReading(
+                  Reading.of(1.04 * rep.values().get(Scored.DRIVE_SPEED), 0.1),
+                  Reading.missing(Gap.NOT_READ)),
               false,
               new RepJudgement(number, List.of()),
               number == 1
@@ -166,8 +168,9 @@ class AccuracyCommandTest {
     assertThat(page)
         .contains("| shin angle | ° | 3 | +0.50 | 0.50 | ≤ 1.00 | 0.50 | 1.50 | 100 % |")
         .contains("| knee past toe | cm | 3 | -2.00 | 2.00 | ≤ 1.00 | 2.00 | 1.00 | 0 % |")
-        .contains("| lowering | s | 3 | +0.100 | 0.100 | ≤ 0.070 | 0.100 | 0.200 | 100 % |")
-        .contains("| drive | s | 3 | -0.010 | 0.010 | ≤ 0.070 | 0.010 | 0.200 | 100 % |")
+        .contains("| lowering | s | 3 | +0.100 | 0.100 | ≤ 0.060 | 0.100 | 0.200 | 100 % |")
+        .contains("| drive | s | 3 | -0.010 | 0.010 | ≤ 0.060 | 0.010 | 0.200 | 100 % |")
+        .contains("| drive speed | % | 3 | +4.00 | 4.00 | ≤ 5.00 | 4.00 |")
         .contains("over 1 clip with 3 reps")
         .contains("Reps: 3 of 3 found, 0 false.")
         .contains("Flags: 0 found, 1 missed, 1 false on 2 clean reps.")
@@ -260,6 +263,7 @@ class AccuracyCommandTest {
         .contains("bad.truth.json is no truth file")
         .contains("gone.mp4: there is a truth file, but no clip");
     assertThat(Files.readString(page))
+        .contains("| drive speed | % | 3 | +4.00 | 4.00 | ≤ 5.00 | 4.00 |")
         .contains("over 1 clip with 3 reps")
         .contains("Not scored: bad.mp4; broken.mp4; gone.mp4.");
   }
