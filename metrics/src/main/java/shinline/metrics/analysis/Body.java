@@ -20,11 +20,13 @@ import shinline.metrics.scale.BodyScale;
 import shinline.metrics.signal.Series;
 import shinline.metrics.statistics.RobustStatistics;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.view.ArmReach;
 
 /**
  * The athlete over the clip after correction, upright, with what stays the same: the planted front
  * foot, the size.
  *
+ * @param arms a reach, which the trunk's lean is freed of already
  * @param lookDown how steeply the camera looks down on the feet, times the usual
  */
 record Body(
@@ -33,6 +35,7 @@ record Body(
     Point toe,
     Point heel,
     Kinematics kinematics,
+    ArmReach arms,
     double lookDown,
     Calibration calibration) {
 
@@ -43,14 +46,21 @@ record Body(
    * @param shoulders whether what needs them can be told
    */
   static Optional<Body> of(
-      CleanTrack corrected, ViewGeometry view, ShoulderSight shoulders, Calibration calibration) {
+      CleanTrack corrected,
+      ViewGeometry view,
+      ShoulderSight shoulders,
+      ArmReach arms,
+      Calibration calibration) {
     Optional<BodyScale> scale = BodyScale.of(corrected, calibration);
     Optional<Point> toe = planted(corrected.path(BodyPoint.FRONT_TOE));
     Optional<Point> heel = planted(corrected.path(BodyPoint.FRONT_HEEL));
     if (scale.isEmpty() || toe.isEmpty() || heel.isEmpty()) {
       return Optional.empty();
     }
-    Kinematics possible = Kinematics.of(corrected, toe.get()).within(BodyLimits.DEFAULT);
+    double reachDeg =
+        arms == ArmReach.ONE_ARM ? calibration.value(CalibrationKey.TRUNK_REACH_LEAN) : 0;
+    Kinematics possible =
+        Kinematics.of(corrected, toe.get()).leaningLess(reachDeg).within(BodyLimits.DEFAULT);
     return Optional.of(
         new Body(
             corrected,
@@ -58,6 +68,7 @@ record Body(
             toe.get(),
             heel.get(),
             shoulders == ShoulderSight.HIDDEN ? possible.withoutTrunk() : possible,
+            arms,
             lookDown(view.lookDown(toe.get()), calibration),
             calibration));
   }
@@ -70,7 +81,7 @@ record Body(
   Body steadied(BarPath bar, OptionalDouble metresPerPx) {
     Series height = SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx(), metresPerPx);
     return new Body(
-        track, scale, toe, heel, kinematics.withHipHeight(height), lookDown, calibration);
+        track, scale, toe, heel, kinematics.withHipHeight(height), arms, lookDown, calibration);
   }
 
   private static double lookDown(double tangent, Calibration calibration) {

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.geometry.SegmentAngles;
 import shinline.metrics.interval.IntervalModel;
 import shinline.metrics.kinematics.Kinematics;
@@ -13,6 +14,7 @@ import shinline.metrics.result.Measure;
 import shinline.metrics.result.Reading;
 import shinline.metrics.signal.Series;
 import shinline.metrics.track.BodyPoint;
+import shinline.metrics.view.ArmReach;
 
 /** Values at the bottom of a rep, or of a posture that is all there is, each with its ±. */
 final class BottomMeasuring {
@@ -132,7 +134,16 @@ final class BottomMeasuring {
       return missing(window, points);
     }
     double jitterDeg = SegmentAngles.sigma(settled(window, points), segmentPx()).degrees();
-    return reading(measure, value.getAsDouble(), 1, jitterDeg, window, points);
+    double unsureDeg = Math.hypot(jitterDeg, reachDeg(measure));
+    return reading(measure, value.getAsDouble(), 1, unsureDeg, window, points);
+  }
+
+  /** What is not known of a shoulder that goes with a reaching arm, standard deviation. */
+  private double reachDeg(Measure measure) {
+    boolean ofTheTrunk = measure == Measure.TRUNK_LEAN || measure == Measure.HIP_FLEXION;
+    return ofTheTrunk && body.arms() == ArmReach.ONE_ARM
+        ? body.calibration().value(CalibrationKey.TRUNK_REACH_SPREAD)
+        : 0;
   }
 
   private Reading length(

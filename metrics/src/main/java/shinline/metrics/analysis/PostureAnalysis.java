@@ -16,6 +16,7 @@ import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawTrack;
+import shinline.metrics.view.ArmReach;
 import shinline.metrics.view.Attitude;
 import shinline.metrics.view.SideView;
 
@@ -73,7 +74,8 @@ public final class PostureAnalysis {
     CleanTrack corrected =
         new JointCentreCorrection(CorrectionTable.of(calibration))
             .correct(StillCleaning.clean(legs).toSagittalPlane(attitude.view()));
-    Optional<Body> body = Body.of(corrected, attitude.view(), shoulders, calibration);
+    ArmReach arms = ArmReach.of(looks, raw.facing().side(), calibration);
+    Optional<Body> body = Body.of(corrected, attitude.view(), shoulders, arms, calibration);
     if (body.isEmpty()) {
       return refused(PlainSetRefusal.NEVER_WHOLE);
     }

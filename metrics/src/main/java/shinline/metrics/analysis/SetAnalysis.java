@@ -21,6 +21,7 @@ import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawTrack;
+import shinline.metrics.view.ArmReach;
 import shinline.metrics.view.Attitude;
 import shinline.metrics.view.SideView;
 
@@ -120,6 +121,7 @@ public final class SetAnalysis {
                 found(
                     resolved.track(),
                     shoulders,
+                    ArmReach.of(raw, resolved.track().facing().side(), calibration),
                     attitude(raw, resolved.track(), request, seen),
                     request,
                     seen),
@@ -129,6 +131,7 @@ public final class SetAnalysis {
   private Found found(
       LegTrack raw,
       ShoulderSight shoulders,
+      ArmReach arms,
       Attitude attitude,
       SetRequest request,
       ClipObservations seen) {
@@ -140,7 +143,7 @@ public final class SetAnalysis {
     CleanTrack corrected =
         new JointCentreCorrection(CorrectionTable.of(calibration))
             .correct(landmarks.track().toSagittalPlane(view));
-    Optional<Body> maybe = Body.of(corrected, view, shoulders, calibration);
+    Optional<Body> maybe = Body.of(corrected, view, shoulders, arms, calibration);
     if (maybe.isEmpty()) {
       return new Nothing(PlainSetRefusal.NEVER_WHOLE);
     }

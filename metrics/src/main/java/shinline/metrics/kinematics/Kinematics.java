@@ -90,6 +90,26 @@ public record Kinematics(
         shoulderY);
   }
 
+  /**
+   * The same with a trunk that leans less, and a hip that bends less with it.
+   *
+   * @param deg 0 changes nothing
+   */
+  public Kinematics leaningLess(double deg) {
+    return new Kinematics(
+        grid,
+        shinDeg,
+        trunkLeanDeg.map(lean -> lean - deg),
+        thighDeg,
+        kneeFlexionDeg,
+        hipFlexionDeg.map(bend -> bend - deg),
+        kneePastToe,
+        hipX,
+        hipY,
+        shoulderX,
+        shoulderY);
+  }
+
   /** The same with another height of mid-hip. */
   public Kinematics withHipHeight(Series height) {
     return new Kinematics(
