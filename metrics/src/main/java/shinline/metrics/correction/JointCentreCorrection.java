@@ -1,7 +1,9 @@
 package shinline.metrics.correction;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
@@ -39,6 +41,7 @@ public final class JointCentreCorrection {
     CleanPath frontKnee = track.path(BodyPoint.FRONT_KNEE);
     CleanPath frontAnkle = track.path(BodyPoint.FRONT_ANKLE);
     SegmentAxis picture = SegmentAxis.PICTURE;
+    OptionalDouble[] bends = bends(track);
     for (int i = 0; i < n; i++) {
       toe.add(i, picture, table.frontToe(), size);
       heel.add(i, picture, table.frontHeel(), size);
@@ -53,11 +56,9 @@ public final class JointCentreCorrection {
         SegmentAxis trunk = SegmentAxis.from(midHip, near.at(i).middle(far.at(i)));
         shoulder.add(i, trunk, table.shoulder(), size);
         hip.add(i, trunk, table.frontHip(), size);
-        if (frontKnee.seen(i)) {
-          double bend = trunk.bend(SegmentAxis.from(frontKnee.at(i), frontHip.at(i)));
-          hip.add(i, trunk, table.frontHipBend(), size * bend);
-          rearHip.add(i, trunk, table.hipBend(), 2 * size * bend);
-        }
+        double bend = bends[i].orElse(0);
+        hip.add(i, trunk, table.frontHipBend(), size * bend);
+        rearHip.add(i, trunk, table.hipBend(), 2 * size * bend);
         // Mid-hip has its own correction; the rear hip moves so that the middle comes out right.
         rearHip.add(i, trunk, table.hip(), 2 * size);
         rearHip.x[i] -= hip.x[i];
@@ -75,6 +76,40 @@ public final class JointCentreCorrection {
     moved.put(BodyPoint.FRONT_HEEL, heel.of(track.path(BodyPoint.FRONT_HEEL)));
     moved.put(BodyPoint.REAR_KNEE, rearKnee.of(track.path(BodyPoint.REAR_KNEE)));
     return track.with(moved);
+  }
+
+  /**
+   * How far the front hip is bent, radians; where the knee was not seen, between its neighbours,
+   * since a hip must not jump when a knee is lost. Empty in a track that never shows all of it.
+   */
+  private static OptionalDouble[] bends(CleanTrack track) {
+    CleanPath frontHip = track.path(BodyPoint.FRONT_HIP);
+    CleanPath rearHip = track.path(BodyPoint.REAR_HIP);
+    CleanPath near = track.path(BodyPoint.NEAR_SHOULDER);
+    CleanPath far = track.path(BodyPoint.FAR_SHOULDER);
+    CleanPath knee = track.path(BodyPoint.FRONT_KNEE);
+    OptionalDouble[] bends = new OptionalDouble[track.grid().size()];
+    Arrays.fill(bends, OptionalDouble.empty());
+    int last = -1;
+    for (int i = 0; i < bends.length; i++) {
+      if (!(frontHip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i) && knee.seen(i))) {
+        continue;
+      }
+      SegmentAxis trunk =
+          SegmentAxis.from(frontHip.at(i).middle(rearHip.at(i)), near.at(i).middle(far.at(i)));
+      double bend = trunk.bend(SegmentAxis.from(knee.at(i), frontHip.at(i)));
+      bends[i] = OptionalDouble.of(bend);
+      for (int k = last + 1; k < i; k++) {
+        double before = last < 0 ? bend : bends[last].orElse(bend);
+        double share = last < 0 ? 1 : (double) (k - last) / (i - last);
+        bends[k] = OptionalDouble.of(before + share * (bend - before));
+      }
+      last = i;
+    }
+    if (last >= 0) {
+      Arrays.fill(bends, last + 1, bends.length, bends[last]);
+    }
+    return bends;
   }
 
   /** Trunk, front thigh and front shank together, pixels; a part never seen counts as nothing. */

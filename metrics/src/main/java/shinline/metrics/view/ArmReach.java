@@ -10,7 +10,6 @@ import shinline.metrics.track.RawPoint;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawSighting;
 import shinline.metrics.track.RawTrack;
-
 import shinline.metrics.track.Side;
 
 /**

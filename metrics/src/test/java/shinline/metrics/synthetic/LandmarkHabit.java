@@ -23,6 +23,9 @@ final class LandmarkHabit {
   /** In the frame of the trunk. */
   private static final Off MID_HIP = new Off(-0.00106, -0.02058);
 
+  /** More on the middle of the hips for each radian that the hip is bent (eleven clips). */
+  private static final Off MID_HIP_BEND = new Off(-0.0115, 0);
+
   private static final Off MID_SHOULDER = new Off(-0.03308, 0.00612);
   private static final Off FRONT_HIP = new Off(0.01734, -0.0419);
 
@@ -77,7 +80,8 @@ final class LandmarkHabit {
     Map<BodyPoint, Point> off = new EnumMap<>(BodyPoint.class);
     off.put(BodyPoint.FRONT_HIP, frontHip);
     // The middle of both hips is off by its own figure.
-    off.put(BodyPoint.REAR_HIP, sum(way(MID_HIP, trunk).times(2), frontHip.times(-1)));
+    Point midHip = sum(way(MID_HIP, trunk), way(MID_HIP_BEND, trunk).times(bend));
+    off.put(BodyPoint.REAR_HIP, sum(midHip.times(2), frontHip.times(-1)));
     off.put(BodyPoint.NEAR_SHOULDER, way(MID_SHOULDER, trunk));
     off.put(BodyPoint.FAR_SHOULDER, way(MID_SHOULDER, trunk));
     off.put(BodyPoint.FRONT_KNEE, way(FRONT_KNEE, shank));
