@@ -43,7 +43,10 @@ final class ImpossibleSightsTest {
 
   private static SetResult measured(RawTrack track, ClipObservations seen) {
     return new SetAnalysis(ShippedCalibration.HEAVY)
-        .measure(track, SetRequest.of(Target.none()).withAthleteHeightM(1.75), seen)
+        .measure(
+            track,
+            SetRequest.of(Target.none()).withAthleteHeightM(1.75).withRollDeg(0).withPitchDeg(0),
+            seen)
         .fold(
             AnalysisOutcome.Measured::set,
             not -> {
