@@ -5,6 +5,8 @@ set "HOME_DIR=%~dp0"
 set "JAR=%HOME_DIR%ui-cli\target\shinline.jar"
 set "BUILT=%HOME_DIR%ui-cli\target\.built"
 set "LOCK=%HOME_DIR%.build-lock"
+set "STARTED=%HOME_DIR%.build-started"
+set "TRY=%HOME_DIR%.build-try-%RANDOM%"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 
@@ -40,42 +42,60 @@ if errorlevel 1 (
   exit /b 1
 )
 
-set TRIES=0
-:lock
-mkdir "%LOCK%" >nul 2>&1
-if not errorlevel 1 goto build
-set /a TRIES+=1
-if %TRIES%==1 echo shinline: waiting for another run that is building ... 1>&2
-if %TRIES% geq 900 (
-  echo shinline: the folder "%LOCK%" was left by a run that was stopped. Remove it. 1>&2
+rem A folder of that name was left by an older version of this script.
+if exist "%LOCK%\" rmdir /s /q "%LOCK%"
+call :touch "%TRY%" 2>nul
+if not exist "%TRY%" (
+  echo shinline: Shinline must be built, but "%HOME_DIR%" may not be written to. 1>&2
   exit /b 1
 )
+del "%TRY%" 2>nul
+
+rem Another run builds as long as it holds the lock open for writing. Windows lets it go when its
+rem owner dies, however it dies. What is printed there goes into the lock; words go to the error stream.
+set TRIES=0
+:lock
+set "ALONE="
+call :touch "%LOCK%" 2>nul && call :build >"%LOCK%"
+if defined ALONE goto built
+set /a TRIES+=1
+if %TRIES%==1 echo shinline: waiting for another run that is building ... 1>&2
 rem A second's wait; timeout would refuse when its input is not a keyboard.
 ping -n 2 127.0.0.1 >nul
 goto lock
 
-:build
-call :stale
-if errorlevel 1 goto unlock
-echo shinline: building, which takes a few minutes the first time ... 1>&2
-rem The mark carries the time the build began: a file saved during the build counts as newer.
-type nul >"%LOCK%\started"
-pushd "%HOME_DIR%"
-call mvn -q -B -DskipTests package 1>&2
-set "CODE=%errorlevel%"
-popd
-if not "%CODE%"=="0" (
-  rmdir /s /q "%LOCK%"
-  echo shinline: the build failed; the lines above say why. The first build needs the network. 1>&2
-  exit /b 1
-)
-move /y "%LOCK%\started" "%BUILT%" >nul
-:unlock
-rmdir /s /q "%LOCK%"
+:built
+if not "%CODE%"=="0" exit /b 1
 
 :run
 "%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -jar "%JAR%" %*
 exit /b %errorlevel%
+
+rem Opens a file for writing, in a place of its own so that the complaint goes where the caller wants.
+:touch
+type nul >%1
+exit /b %errorlevel%
+
+rem Builds, unless the run that was waited for has done so.
+:build
+set "ALONE=yes"
+set "CODE=0"
+call :stale
+if errorlevel 1 exit /b 0
+echo shinline: building, which takes a few minutes the first time ... 1>&2
+rem The mark carries the time the build began: a file saved during the build counts as newer.
+type nul >"%STARTED%"
+pushd "%HOME_DIR%"
+call mvn -q -B -DskipTests package 1>&2
+set "CODE=%errorlevel%"
+popd
+if "%CODE%"=="0" (
+  move /y "%STARTED%" "%BUILT%" >nul
+) else (
+  del "%STARTED%"
+  echo shinline: the build failed; the lines above say why. The first build needs the network. 1>&2
+)
+exit /b 0
 
 rem 0 when a build is needed, 1 when the jar is newer than every source.
 :stale

@@ -21,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
@@ -54,7 +53,7 @@ record SheetFile(SheetTable sets, Optional<SheetTable> athletes) {
               ? Optional.of(table(beside, lines(bytes(beside))))
               : Optional.empty();
       return new SheetFile(table(file, lines(bytes)), athletes);
-    } catch (CsvParseException | ExcelReaderException | UncheckedIOException e) {
+    } catch (CsvParseException | UncheckedIOException e) {
       throw CoachException.usage(Words.say("sheet.damaged", file));
     } catch (NoSuchFileException e) {
       throw CoachException.usage(Words.say("sheet.none", file));
@@ -130,20 +129,32 @@ record SheetFile(SheetTable sets, Optional<SheetTable> athletes) {
   }
 
   private static SheetFile workbook(Path file, byte[] bytes) {
+    Optional<SheetTable> athletes = Optional.empty();
+    Optional<SheetTable> sets = Optional.empty();
+    for (Page page : pages(file, bytes)) {
+      if (page.name().strip().equalsIgnoreCase(ATHLETES)) {
+        athletes = Optional.of(table(file, page.lines()));
+      } else if (sets.isEmpty()) {
+        sets = Optional.of(table(file, page.lines()));
+      }
+    }
+    return new SheetFile(
+        sets.orElseThrow(() -> CoachException.usage(Words.say("sheet.empty", file))), athletes);
+  }
+
+  /** One of the sheets of a workbook. */
+  private record Page(String name, List<Line> lines) {}
+
+  /** The library tells of a damaged file by whatever its parts throw. */
+  private static List<Page> pages(Path file, byte[] bytes) {
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
-      Optional<SheetTable> athletes = Optional.empty();
-      Optional<SheetTable> sets = Optional.empty();
+      List<Page> pages = new ArrayList<>();
       for (Sheet sheet : book.getSheets().toList()) {
-        if (sheet.getName().strip().equalsIgnoreCase(ATHLETES)) {
-          athletes = Optional.of(table(file, lines(sheet)));
-        } else if (sets.isEmpty()) {
-          sets = Optional.of(table(file, lines(sheet)));
-        }
+        pages.add(new Page(sheet.getName(), lines(sheet)));
       }
-      return new SheetFile(
-          sets.orElseThrow(() -> CoachException.usage(Words.say("sheet.empty", file))), athletes);
-    } catch (IOException e) {
+      return pages;
+    } catch (IOException | RuntimeException e) {
       // The bytes are read: what is wrong is in them.
       throw CoachException.usage(Words.say("sheet.damaged", file));
     }

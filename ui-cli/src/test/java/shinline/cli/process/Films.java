@@ -88,7 +88,7 @@ final class Films {
     try (FFmpegFrameRecorder recorder =
             new FFmpegFrameRecorder(file.toFile(), picture.cols(), picture.rows());
         OpenCVFrameConverter.ToMat convert = new OpenCVFrameConverter.ToMat()) {
-      recorder.setFormat("mp4");
+      recorder.setFormat(file.toString().endsWith(".mov") ? "mov" : "mp4");
       recorder.setVideoCodec(avcodec.AV_CODEC_ID_MPEG4);
       recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P);
       recorder.setFrameRate(FPS);
@@ -99,6 +99,24 @@ final class Films {
       }
       recorder.start();
       for (int i = 0; i < frames; i++) {
+        recorder.record(convert.convert(picture));
+      }
+      recorder.stop();
+    }
+  }
+
+  /** Twenty small pictures of noise in a container of choice. */
+  static void as(Path file, String container, int codec) throws IOException {
+    try (FFmpegFrameRecorder recorder = new FFmpegFrameRecorder(file.toFile(), 96, 64);
+        OpenCVFrameConverter.ToMat convert = new OpenCVFrameConverter.ToMat()) {
+      recorder.setFormat(container);
+      recorder.setVideoCodec(codec);
+      recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P);
+      recorder.setFrameRate(FPS);
+      recorder.setGopSize(10);
+      recorder.start();
+      Mat picture = noise(96, 64);
+      for (int i = 0; i < 20; i++) {
         recorder.record(convert.convert(picture));
       }
       recorder.stop();
