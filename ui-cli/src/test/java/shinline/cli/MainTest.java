@@ -85,7 +85,7 @@ class MainTest {
             "--capture-fps",
             "240",
             "--model",
-            "heavy",
+            "accurate",
             "--target",
             "over-toe");
     assertThat(code).isZero();

@@ -39,6 +39,7 @@ import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 import shinline.metrics.view.Attitude;
+import shinline.vision.pose.PoseModel;
 
 /** Made-up results with known numbers. */
 public final class Sets {
@@ -165,7 +166,16 @@ public final class Sets {
 
   public static ClipFacts facts(String fileName) {
     return new ClipFacts(
-        fileName, "0123456789abcdef".repeat(4), 960, 540, 90, 767, 25.5666, 30, false, "full");
+        fileName,
+        "0123456789abcdef".repeat(4),
+        960,
+        540,
+        90,
+        767,
+        25.5666,
+        30,
+        false,
+        PoseModel.FULL);
   }
 
   /** One clean rep, and one with gaps and a flag. */

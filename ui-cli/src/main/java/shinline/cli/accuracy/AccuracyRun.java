@@ -8,6 +8,7 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.ExitCode;
+import shinline.cli.text.ModelWords;
 import shinline.cli.words.Words;
 import shinline.vision.pose.PoseModel;
 
@@ -45,7 +46,7 @@ public final class AccuracyRun {
         new AccuracyReport(
             new Accuracy(scoring.scores()),
             command,
-            model.word(),
+            ModelWords.of(model),
             scoring.unscored(),
             new CrossValidation(scoring.known(), CalibrationFile.shipped(model)).section());
     page.ifPresent(file -> file.write(report::write));

@@ -301,7 +301,7 @@ public final class ClipCheck implements ClipChecker {
               times.durationS(),
               times.medianFps(),
               times.variable(),
-              options.model().word());
+              options.model());
       if (options.part().fromS() > times.durationS()) {
         return new ClipReport.NotMeasured(
             facts,

@@ -134,7 +134,7 @@ public final class PhotoCheck implements PhotoChecker, AutoCloseable {
             0,
             0,
             false,
-            options.model().word());
+            options.model());
     return new PostureAnalysis(CalibrationFile.shipped(options.model()))
         .measure(
             LooksCrossing.track(still.widthPx(), still.heightPx(), seen.looks()),

@@ -15,6 +15,7 @@ import shinline.cli.context.CommandContext;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
+import shinline.cli.text.ModelWords;
 import shinline.vision.pose.PoseModel;
 
 /** {@code shinline accuracy}: scores the program against clips whose truth is known. */
@@ -37,8 +38,8 @@ public final class AccuracyCommand implements Callable<Integer> {
   @Option(
       names = "--model",
       paramLabel = "MODEL",
-      converter = CheckCommand.ModelConverter.class,
-      defaultValue = "heavy")
+      converter = ModelConverter.class,
+      defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--out", paramLabel = "FILE")
@@ -82,7 +83,7 @@ public final class AccuracyCommand implements Callable<Integer> {
     return "shinline accuracy "
         + (name == null ? "." : name)
         + " --model "
-        + model.word()
+        + ModelWords.of(model)
         + (heightFromTruth ? "" : " --no-height-from-truth");
   }
 }

@@ -39,8 +39,8 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(
       names = "--model",
       paramLabel = "MODEL",
-      converter = CheckCommand.ModelConverter.class,
-      defaultValue = "heavy")
+      converter = ModelConverter.class,
+      defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--when", paramLabel = "DATE")

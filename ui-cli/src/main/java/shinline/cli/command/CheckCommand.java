@@ -88,7 +88,7 @@ public final class CheckCommand implements Callable<Integer> {
       names = "--model",
       paramLabel = "MODEL",
       converter = ModelConverter.class,
-      defaultValue = "heavy")
+      defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--json", paramLabel = "FILE")
@@ -368,16 +368,6 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Iterator<String> iterator() {
       return Arrays.stream(ShinPreset.values()).map(ShinPreset::word).iterator();
-    }
-  }
-
-  static final class ModelConverter implements ITypeConverter<PoseModel> {
-    @Override
-    public PoseModel convert(String value) {
-      return Arrays.stream(PoseModel.values())
-          .filter(m -> m.word().equals(value))
-          .findFirst()
-          .orElseThrow(() -> new TypeConversionException(Words.say("check.no-model", value)));
     }
   }
 

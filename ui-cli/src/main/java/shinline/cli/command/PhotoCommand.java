@@ -56,8 +56,8 @@ public final class PhotoCommand implements Callable<Integer> {
   @Option(
       names = "--model",
       paramLabel = "MODEL",
-      converter = CheckCommand.ModelConverter.class,
-      defaultValue = "heavy")
+      converter = ModelConverter.class,
+      defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--json", paramLabel = "FILE")

@@ -8,6 +8,7 @@ import java.util.Optional;
 import shinline.cli.doctor.Health.State;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.place.LibraryPlace;
+import shinline.cli.text.ModelWords;
 import shinline.cli.text.Typography;
 import shinline.cli.words.Words;
 import shinline.vision.clip.FileDigest;
@@ -92,7 +93,7 @@ public final class Doctor {
                     Part.MODEL,
                     Words.say(
                         "doctor.model",
-                        PoseModel.HEAVY.word(),
+                        ModelWords.of(PoseModel.HEAVY),
                         d.sha256().substring(0, SHORT_DIGEST))))
         .orElseGet(() -> Health.bad(Part.MODEL, Words.say("doctor.model.none")));
   }

@@ -56,12 +56,13 @@ public record ResultSetUp(
                 told.facing(),
                 Optional.of(part.fromS()).filter(s -> s > 0),
                 Optional.of(part.toS()).filter(Double::isFinite))),
-        report.clip().poseModel(),
+        report.clip().poseModel().word(),
         SetUpWords.warnings(setUp, report.warnings()));
   }
 
   static ResultSetUp of(ClipReport.NotMeasured report) {
-    return of(Optional.empty(), Optional.empty(), report.clip().poseModel(), report.warnings());
+    return of(
+        Optional.empty(), Optional.empty(), report.clip().poseModel().word(), report.warnings());
   }
 
   static ResultSetUp of(PhotoReport.Measured report) {
@@ -71,12 +72,13 @@ public record ResultSetUp(
         Optional.of(setUp),
         Optional.of(
             new Overrides(told.frontLeg(), told.facing(), Optional.empty(), Optional.empty())),
-        report.photo().poseModel(),
+        report.photo().poseModel().word(),
         SetUpWords.warnings(setUp, report.warnings()));
   }
 
   static ResultSetUp of(PhotoReport.NotMeasured report) {
-    return of(Optional.empty(), Optional.empty(), report.photo().poseModel(), report.warnings());
+    return of(
+        Optional.empty(), Optional.empty(), report.photo().poseModel().word(), report.warnings());
   }
 
   private static ResultSetUp of(

@@ -1,5 +1,7 @@
 package shinline.cli.outcome;
 
+import shinline.vision.pose.PoseModel;
+
 /**
  * What a clip turned out to be once it was read to its end.
  *
@@ -12,7 +14,7 @@ package shinline.cli.outcome;
  * @param durationS seconds from the first frame to the end of the last
  * @param medianFps one over the median time between frames; 0 for a single frame
  * @param variableFrameRate whether frame times spread by more than a fifth of their median
- * @param poseModel name of the pose model that looked at it
+ * @param poseModel the pose model that looked at it
  */
 public record ClipFacts(
     String fileName,
@@ -24,4 +26,4 @@ public record ClipFacts(
     double durationS,
     double medianFps,
     boolean variableFrameRate,
-    String poseModel) {}
+    PoseModel poseModel) {}

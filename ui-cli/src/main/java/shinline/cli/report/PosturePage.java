@@ -12,6 +12,7 @@ import shinline.cli.outcome.PhotoReport;
 import shinline.cli.picture.PosturePicture;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.JudgementWords;
+import shinline.cli.text.ModelWords;
 import shinline.cli.text.PhotoWords;
 import shinline.cli.text.PostureWords;
 import shinline.cli.text.SetUpWords;
@@ -218,7 +219,8 @@ public final class PosturePage {
   }
 
   private static String facts(ClipFacts photo) {
-    return Words.say("photo.facts", photo.widthPx(), photo.heightPx(), photo.poseModel());
+    return Words.say(
+        "photo.facts", photo.widthPx(), photo.heightPx(), ModelWords.of(photo.poseModel()));
   }
 
   private static void finish(Markup page, ClipFacts photo) {

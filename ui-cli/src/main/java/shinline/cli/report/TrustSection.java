@@ -8,6 +8,7 @@ import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.text.Cautions;
 import shinline.cli.text.Headline;
+import shinline.cli.text.ModelWords;
 import shinline.cli.text.NotCountedWords;
 import shinline.cli.text.SetUpWords;
 import shinline.cli.words.Words;
@@ -117,7 +118,7 @@ final class TrustSection {
         clip.variableFrameRate()
             ? Words.say("report.trust.fps.uneven", fps)
             : Words.say("report.trust.fps", fps),
-        clip.poseModel());
+        ModelWords.of(clip.poseModel()));
   }
 
   private static Map<String, List<Integer>> missing(ClipReport.Measured report) {

@@ -106,6 +106,7 @@ public final class PostureText {
   }
 
   private static String picture(ClipFacts photo) {
-    return Words.say("photo.facts", photo.widthPx(), photo.heightPx(), photo.poseModel());
+    return Words.say(
+        "photo.facts", photo.widthPx(), photo.heightPx(), ModelWords.of(photo.poseModel()));
   }
 }

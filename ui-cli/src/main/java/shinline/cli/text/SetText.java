@@ -211,7 +211,7 @@ public final class SetText {
         clip.frames(),
         clip.durationS(),
         clip.variableFrameRate() ? Words.say("text.fps.uneven", fps) : Words.say("text.fps", fps),
-        clip.poseModel());
+        ModelWords.of(clip.poseModel()));
   }
 
   private static TextTable.Column number(String name, String unit) {

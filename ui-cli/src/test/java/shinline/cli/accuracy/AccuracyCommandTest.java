@@ -225,7 +225,7 @@ class AccuracyCommandTest {
     clip("one");
     String page = page();
     assertThat(page)
-        .contains("`shinline accuracy " + folder.getFileName() + " --model heavy`")
+        .contains("`shinline accuracy " + folder.getFileName() + " --model accurate`")
         .doesNotContain(folder.getParent().toString());
   }
 
@@ -243,7 +243,7 @@ class AccuracyCommandTest {
     clip("one");
     double height = TruthReader.read(folder.resolve("one.truth.json")).athleteHeightM();
     run("accuracy", folder.toString());
-    run("accuracy", folder.toString(), "--no-height-from-truth", "--model", "full");
+    run("accuracy", folder.toString(), "--no-height-from-truth", "--model", "quick");
     assertThat(asked.get(0).request().scale().athleteHeightM()).contains(height);
     assertThat(asked.get(1).request().scale().athleteHeightM()).isEmpty();
     assertThat(asked.get(1).model().word()).isEqualTo("full");

@@ -29,6 +29,7 @@ import shinline.metrics.track.BodyPoint;
 import shinline.metrics.track.ShownLegs;
 import shinline.metrics.track.Side;
 import shinline.metrics.view.Attitude;
+import shinline.vision.pose.PoseModel;
 
 /** A set whose athlete does not move, in a picture of 640 x 480, looked at 15 times a second. */
 final class StandingSet {
@@ -142,7 +143,8 @@ final class StandingSet {
             new SetSummary(1, Optional.empty()),
             series);
     return new ClipReport.Measured(
-        new ClipFacts("set.mp4", "0".repeat(64), WIDTH, HEIGHT, 0, 42, 1.4, 30, true, "full"),
+        new ClipFacts(
+            "set.mp4", "0".repeat(64), WIDTH, HEIGHT, 0, 42, 1.4, 30, true, PoseModel.FULL),
         set,
         List.of());
   }

@@ -110,7 +110,7 @@ class SpeedBenchmark {
         String.format(
             Locale.ROOT,
             "Machine: %s%d cores, %s %s, Java %s; %.1f processes at work when the run began (0 on a"
-                + " quiet machine). Heavy pose model, the default.",
+                + " quiet machine). The accurate pose model, the default.",
             processor(),
             system.getAvailableProcessors(),
             system.getName(),

@@ -13,7 +13,7 @@ public enum PoseModel {
     this.word = word;
   }
 
-  /** As typed on the command line, written in results and found in the names of files. */
+  /** As written in results and found in the names of files. */
   public String word() {
     return word;
   }
