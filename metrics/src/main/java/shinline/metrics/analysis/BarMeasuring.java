@@ -55,7 +55,8 @@ final class BarMeasuring {
     Doubt doubt = new Doubt(body.calibration(), sway.px() / body.scale().staturePx());
     for (int k = 0; k < reps.size(); k++) {
       Rep rep = reps.get(k);
-      BarLean lean = ahead.map(a -> BarLean.of(a, rep.times())).orElse(BarLean.UNSEEN);
+      double until = body.calibration().value(CalibrationKey.HIPS_FIRST_UNTIL);
+      BarLean lean = ahead.map(a -> BarLean.of(a, rep.times(), until)).orElse(BarLean.UNSEEN);
       leans.put(rep, lean);
       Reading change = doubt.change(lean.bottomDeg());
       readings.put(

@@ -22,14 +22,6 @@ final class EvidenceReading {
   /** Standing before a rep is taken over this long. */
   private static final double TOP_S = 0.3;
 
-  /** Hips that rise first do so before the drive is nearly over. */
-  private static final double EARLY_DRIVE = 0.75;
-
-  /** What is slower than this is the movement itself, what is quicker the points' own jitter. */
-  private static final double WOBBLE_FROM_HZ = 1.3;
-
-  private static final double WOBBLE_TO_HZ = 3.5;
-
   /** Speeding up and stopping are quick, too: the ends of lowering and hold do not count. */
   private static final double WOBBLE_AFTER_S = 0.3;
 
@@ -55,7 +47,7 @@ final class EvidenceReading {
     this.back = back;
     heel = body.rise(BodyPoint.FRONT_HEEL, reps);
     toe = body.rise(BodyPoint.FRONT_TOE, reps);
-    quickShin = quick(body.kinematics().shinDeg(), body.kinematics().grid().rateHz());
+    quickShin = quickShin(body);
     CleanPath rearHip = body.track().path(BodyPoint.REAR_HIP);
     CleanPath rearKnee = body.track().path(BodyPoint.REAR_KNEE);
     CleanPath rearAnkle = body.track().path(BodyPoint.REAR_ANKLE);
@@ -73,7 +65,7 @@ final class EvidenceReading {
     Kinematics k = body.kinematics();
     BottomWindow bottom = BottomWindow.of(t);
     OptionalDouble leanBottom = bottom.bottomMedian(k.trunkLeanDeg());
-    double early = t.bottomEndS() + EARLY_DRIVE * (t.endS() - t.bottomEndS());
+    double early = intoDrive(t, CalibrationKey.HIPS_FIRST_UNTIL);
     Peak lean = peak(k.trunkLeanDeg(), s -> s >= t.bottomEndS() - 0.1 && s <= early);
     Peak heelPeak = held(heel, toe, BodyPoint.FRONT_HEEL, t);
     Peak toePeak = held(toe, heel, BodyPoint.FRONT_TOE, t);
@@ -136,11 +128,15 @@ final class EvidenceReading {
     return best;
   }
 
-  /** Rear knee's opening less the front knee's, over the first 30 % of the drive. */
+  private double intoDrive(RepTimes t, CalibrationKey share) {
+    return t.bottomEndS() + body.calibration().value(share) * (t.endS() - t.bottomEndS());
+  }
+
+  /** Rear knee's opening less the front knee's, over the first part of the drive. */
   private OptionalDouble rearOpen(RepTimes t) {
     Series front = body.kinematics().kneeFlexionDeg();
     double from = t.bottomEndS();
-    double to = from + 0.3 * (t.endS() - from);
+    double to = intoDrive(t, CalibrationKey.REAR_PUSH_UNTIL);
     OptionalDouble r0 = median(rearFlexion, s -> Math.abs(s - from) <= 0.05);
     OptionalDouble r1 = median(rearFlexion, s -> Math.abs(s - to) <= 0.05);
     OptionalDouble f0 = median(front, s -> Math.abs(s - from) <= 0.05);
@@ -172,9 +168,13 @@ final class EvidenceReading {
         : OptionalDouble.of(Math.sqrt(2 * squares / n));
   }
 
-  private static Series quick(Series series, double rateHz) {
-    Series smooth = ButterworthLowPass.twoPass(WOBBLE_TO_HZ, rateHz).zeroPhase(series);
-    Series slow = ButterworthLowPass.twoPass(WOBBLE_FROM_HZ, rateHz).zeroPhase(smooth);
+  private static Series quickShin(Body body) {
+    double rateHz = body.kinematics().grid().rateHz();
+    double quickestHz = body.calibration().value(CalibrationKey.WOBBLE_QUICKEST);
+    double slowestHz = body.calibration().value(CalibrationKey.WOBBLE_SLOWEST);
+    Series shin = body.kinematics().shinDeg();
+    Series smooth = ButterworthLowPass.twoPass(quickestHz, rateHz).zeroPhase(shin);
+    Series slow = ButterworthLowPass.twoPass(slowestHz, rateHz).zeroPhase(smooth);
     return joined(smooth, slow, i -> smooth.value(i) - slow.value(i));
   }
 

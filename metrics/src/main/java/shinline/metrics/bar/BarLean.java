@@ -13,7 +13,7 @@ import shinline.metrics.statistics.RobustStatistics;
  * is coarse from rep to rep, and much finer within one drive.
  *
  * @param bottomDeg leans more at the bottom than standing before the rep
- * @param gainDriveDeg most lean gained from the bottom while the drive is not nearly over
+ * @param gainDriveDeg most lean gained from the bottom within the first part of the drive
  * @param gainAtS when that was
  */
 public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, double gainAtS) {
@@ -22,9 +22,6 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
 
   /** Standing before a rep is taken over this long. */
   private static final double TOP_S = 0.3;
-
-  /** Hips that rise first do so before the drive is nearly over. */
-  private static final double EARLY_DRIVE = 0.75;
 
   /**
    * Lean in the split stance with a bar on the back, degrees; 7 to 9 in clips (common practice).
@@ -35,8 +32,9 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
    * Reads it off one rep.
    *
    * @param aheadOfHip bar's end ahead of mid-hip, shares of the trunk's length
+   * @param until the part of the drive in which hips rise first, share of its time
    */
-  public static BarLean of(Series aheadOfHip, RepTimes t) {
+  public static BarLean of(Series aheadOfHip, RepTimes t, double until) {
     OptionalDouble top =
         RobustStatistics.median(
             aheadOfHip.seenValues(s -> s >= t.startS() - TOP_S && s <= t.startS()));
@@ -45,7 +43,7 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
       return UNSEEN;
     }
     double low = leanDeg(bottom.getAsDouble() - top.getAsDouble());
-    double early = t.bottomEndS() + EARLY_DRIVE * (t.endS() - t.bottomEndS());
+    double early = t.bottomEndS() + until * (t.endS() - t.bottomEndS());
     double most = Double.NEGATIVE_INFINITY;
     double at = t.bottomEndS();
     for (int i = 0; i < aheadOfHip.size(); i++) {

@@ -10,7 +10,7 @@ import shinline.metrics.bar.BarLean;
  *
  * @param leanTopDeg trunk lean before the rep
  * @param leanBottomDeg trunk lean at the bottom
- * @param leanGainDriveDeg most lean gained from the bottom before three quarters of the drive
+ * @param leanGainDriveDeg most lean gained from the bottom within the first part of the drive
  * @param leanGainAtS when that was
  * @param shinDeg shin angle at the bottom
  * @param hipAhead mid-hip ahead of the front ankle at the bottom
@@ -18,7 +18,8 @@ import shinline.metrics.bar.BarLean;
  * @param heelAtS when that was
  * @param forefootRise most the toe was above its standing level
  * @param forefootAtS when that was
- * @param rearOpenDeg opening of the rear knee beyond that of the front knee early in the drive
+ * @param rearOpenDeg opening of the rear knee beyond that of the front knee within the first part
+ *     of the drive
  * @param travel hip travel
  * @param driveSpeed mean upward speed of the hip in the drive, statures a second
  * @param wobble how far the shin sways to either side in lowering and hold, quicker than the

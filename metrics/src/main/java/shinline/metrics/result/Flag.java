@@ -11,7 +11,8 @@ import shinline.metrics.fault.FlagKind;
  * @param value the value found, in {@code unit}
  * @param limit the limit it broke, in {@code unit}
  * @param baseline what the value is counted from
- * @param confidence 0…1; how far the value is beyond the limit against its ±
+ * @param confidence 0.5 at the limit, 1 from half as much again; of a shin off its target it grows
+ *     with how far it is beyond the margin, against twice its ±
  */
 public record Flag(
     FlagKind kind,

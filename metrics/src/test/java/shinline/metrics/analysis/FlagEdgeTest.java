@@ -139,7 +139,7 @@ class FlagEdgeTest {
     return set.reps().get(FAULTY).faults().getOrDefault(kind, 0.0);
   }
 
-  /** Lean gained out of the bottom before three quarters of the drive. */
+  /** Lean gained out of the bottom in the first 75 % of the drive. */
   private static double leanGain(SplitSquat set) {
     SplitSquat.Truth rep = at(set, FAULTY);
     double most = 0;

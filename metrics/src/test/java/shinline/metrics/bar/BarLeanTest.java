@@ -45,7 +45,7 @@ class BarLeanTest {
       v[i] = ahead(leanDeg.applyAsDouble(t[i]));
       seen[i] = t[i] < gapFrom || t[i] > gapTo;
     }
-    return BarLean.of(Series.of(t, v, seen), REP);
+    return BarLean.of(Series.of(t, v, seen), REP, 0.75);
   }
 
   /** Standing, then bottom, with a gain that rises and falls around an instant of the drive. */
@@ -71,7 +71,7 @@ class BarLeanTest {
     assertThat(lean.gainAtS()).isCloseTo(4.4, within(STEP_S));
   }
 
-  /** Three quarters of the drive from 4 to 5 s: docs/measures.md. */
+  /** Of a drive from 4 to 5 s the first 75 % count. */
   @Test
   void whatComesWhenTheDriveIsNearlyOverIsNoGain() {
     BarLean late = read(t -> t > 4.76 && t < 5 ? 40 : lean(18, 0, 4.4).applyAsDouble(t));

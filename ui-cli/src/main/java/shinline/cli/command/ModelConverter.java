@@ -1,6 +1,7 @@
 package shinline.cli.command;
 
 import java.util.Arrays;
+import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import shinline.cli.text.ModelWords;
@@ -14,6 +15,13 @@ final class ModelConverter implements ITypeConverter<PoseModel> {
     return Arrays.stream(PoseModel.values())
         .filter(model -> ModelWords.of(model).equals(value) || model.word().equals(value))
         .findFirst()
-        .orElseThrow(() -> new TypeConversionException(Words.say("check.no-model", value)));
+        .orElseThrow(
+            () -> new TypeConversionException(Words.say("check.no-model", value, words())));
+  }
+
+  private static String words() {
+    return Arrays.stream(PoseModel.values())
+        .map(ModelWords::of)
+        .collect(Collectors.joining(", "));
   }
 }

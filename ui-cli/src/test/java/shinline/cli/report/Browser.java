@@ -118,6 +118,21 @@ public final class Browser implements AutoCloseable {
     Files.write(to, driver.getScreenshotAs(OutputType.BYTES));
   }
 
+  /** What is in the window, as a picture and in words. */
+  PagePicture picture() {
+    String words =
+        text(
+            "(() => { const all = []; const walk ="
+                + " document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
+                + " while (walk.nextNode()) { const range = document.createRange();"
+                + " range.selectNodeContents(walk.currentNode);"
+                + " const box = range.getBoundingClientRect();"
+                + " if (box.width > 0 && box.bottom > 0 && box.bottom <= innerHeight)"
+                + " all.push(walk.currentNode.textContent); } return all.join(' '); })()");
+    return new PagePicture(
+        driver.getScreenshotAs(OutputType.BYTES), List.of(words.strip().split("\\s+")));
+  }
+
   @Override
   public void close() {
     driver.quit();

@@ -33,13 +33,17 @@ import shinline.metrics.fault.FlagKind;
 
 /**
  * Pages in a real browser: two made from sample clips by the command itself, and one with hostile
- * names. Screenshots stay under target/screenshots; with {@code -Dshinline.docs=true} the picture
- * in docs/images is made anew.
+ * names. Screenshots stay under target/screenshots; a picture in docs/images that no longer shows
+ * the page fails, and with {@code -Dshinline.docs=true} is made anew.
  */
 class BrowserTest {
   private static final Path SAMPLES = Path.of("..", "sample-clips");
   private static final Path SHOTS = Path.of("target", "screenshots");
   private static final String HOSTILE = "<img src=x onerror=alert(1)>'\".mp4";
+
+  /** Mean difference of a cell's brightness, of 255: other fonts stay below, other looks do not. */
+  private static final double SAME_FROM_AFAR = 4;
+
   private static final int PHONE_PX = 380;
   private static final int LAPTOP_PX = 1280;
 
@@ -249,11 +253,33 @@ class BrowserTest {
     assertThat(text.split("/Type /Page\\b", -1)).hasSize(3);
   }
 
+  /** README and docs/report.md show the page as the program makes it now. */
   @Test
-  void thePictureForTheDocumentation() throws IOException {
-    assumeTrue(Boolean.getBoolean("shinline.docs"), "only with -Dshinline.docs=true");
+  void thePictureOfTheDocumentationIsNotStale() throws IOException {
     browser.open(page("plain1-bench-shallow"), 1120, 1760);
-    browser.shoot(Path.of("..", "docs", "images", "report.png"));
+    PagePicture now = browser.picture();
+    Path png = Path.of("..", "docs", "images", "report.png");
+    Path words = Path.of("..", "docs", "images", "report.txt");
+    if (Boolean.getBoolean("shinline.docs")) {
+      now.write(png, words);
+    }
+    PagePicture kept = PagePicture.read(png, words);
+    String remake = "run this test with -Dshinline.docs=true, look at " + png + ", commit it";
+    assertThat(kept.differences(now)).as(remake).isEmpty();
+    assertThat(kept.unlike(now)).as(remake).isLessThan(SAME_FROM_AFAR);
+  }
+
+  @Test
+  void aPictureOfAnotherPageIsToldFromIt() {
+    browser.open(page("plain1-bench-shallow"), 1120, 1760);
+    PagePicture shallow = browser.picture();
+    browser.open(page("gym1-bench-clean"), 1120, 1760);
+    PagePicture clean = browser.picture();
+    assertThat(shallow.differences(clean)).isNotEmpty();
+    assertThat(shallow.unlike(clean)).isGreaterThan(SAME_FROM_AFAR);
+    assertThat(shallow.differences(shallow)).isEmpty();
+    browser.scheme("dark");
+    assertThat(clean.unlike(browser.picture())).isGreaterThan(SAME_FROM_AFAR);
   }
 
   private static String shown(String what) {

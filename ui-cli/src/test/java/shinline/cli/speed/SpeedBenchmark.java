@@ -66,13 +66,13 @@ class SpeedBenchmark {
     page.add("");
     page.add(
         "Core time of each part on one thread, with the model loaded and every other thing left"
-            + " out. Looking happens 15 times a second whatever the clip's rate; pictures that"
-            + " nobody looks at are decoded but not converted.");
+            + " out. Frames are sampled for the pose model 15 times a second whatever the clip's"
+            + " rate; the others are decoded but not converted.");
     page.add("");
     table(
         "clip",
         "pictures",
-        "looks",
+        "sampled frames",
         "load models, s",
         "decode, s",
         "decode and convert all, s",

@@ -8,12 +8,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import shinline.vision.pose.PoseModel;
 
 /**
  * Build step: turns the weights in the npm package into the ONNX files of the jar.
  *
  * <p>Arguments: the npm package's folder, the folder to write to, a stamp file. Nothing is done
- * when the stamp shows that neither the weights nor the converter has changed.
+ * when the stamp shows that neither the weights, the list of models nor the converter has changed.
  */
 public final class ConvertPoseModels {
   /** The pose's landmarks, its flag and its heatmap. */
@@ -46,23 +47,28 @@ public final class ConvertPoseModels {
     }
     Path converter =
         Path.of(arguments[3]).resolve(ConvertPoseModels.class.getPackageName().replace('.', '/'));
-    String stamp = ContentStamp.of(List.of(weights, converter, models));
+    String stamp = stamp(weights, converter, models);
     if (Files.exists(stampFile) && Files.readString(stampFile).equals(stamp)) {
       return;
     }
     new ConvertPoseModels(weights, models).convertAll();
     // Taken again, since it also vouches for what was just written.
-    Files.writeString(stampFile, ContentStamp.of(List.of(weights, converter, models)));
+    Files.writeString(stampFile, stamp(weights, converter, models));
+  }
+
+  private static String stamp(Path weights, Path converter, Path models) throws IOException {
+    return Arrays.toString(PoseModel.values())
+        + ContentStamp.of(List.of(weights, converter, models));
   }
 
   private void convertAll() throws IOException {
     Files.createDirectories(models);
-    for (String size : List.of("full", "heavy")) {
+    for (PoseModel size : PoseModel.values()) {
       TfliteModel model =
           TfliteModel.read(
-              Files.readAllBytes(weights.resolve("pose_landmark_" + size + ".tflite")));
-      write("landmarks-" + size + ".onnx", model, LANDMARKS);
-      write("landmarks-mask-" + size + ".onnx", model, WITH_MASK);
+              Files.readAllBytes(weights.resolve("pose_landmark_" + size.word() + ".tflite")));
+      write(size.landmarksFile(), model, LANDMARKS);
+      write(size.landmarksAndMaskFile(), model, WITH_MASK);
     }
     write("detector.onnx", TfliteModel.read(detector()), DETECTOR);
   }

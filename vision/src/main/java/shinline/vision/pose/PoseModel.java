@@ -18,11 +18,13 @@ public enum PoseModel {
     return word;
   }
 
-  String landmarksFile() {
+  /** Name of its landmark network in the jar. */
+  public String landmarksFile() {
     return "landmarks-" + word + ".onnx";
   }
 
-  String landmarksAndMaskFile() {
+  /** Name of the network that gives the person's outline, too. */
+  public String landmarksAndMaskFile() {
     return "landmarks-mask-" + word + ".onnx";
   }
 }
