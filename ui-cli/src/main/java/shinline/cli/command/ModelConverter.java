@@ -20,8 +20,6 @@ final class ModelConverter implements ITypeConverter<PoseModel> {
   }
 
   private static String words() {
-    return Arrays.stream(PoseModel.values())
-        .map(ModelWords::of)
-        .collect(Collectors.joining(", "));
+    return Arrays.stream(PoseModel.values()).map(ModelWords::of).collect(Collectors.joining(", "));
   }
 }
