@@ -25,10 +25,15 @@ final class FootRules {
         + set.limit(CalibrationKey.HEEL_RISE_PITCH) * Math.max(0, steep);
   }
 
-  /** The rear knee opens more, over the front one, than is usual in this set. */
+  /**
+   * The rear knee opens more, over the front one, than is usual in this set. Out of a shallow bottom
+   * the front knee has less to open, so that such a rep is not like the others.
+   */
   static Optional<Breach> rearPush(RepEvidence rep, SetEvidence set) {
     OptionalDouble usual = set.median(RepEvidence::rearOpenDeg);
-    if (rep.rearOpenDeg().isEmpty() || usual.isEmpty()) {
+    boolean shallow =
+        rep.travel() < set.limit(CalibrationKey.SHALLOW_LIMIT) * set.deepestAtFirst();
+    if (shallow || rep.rearOpenDeg().isEmpty() || usual.isEmpty()) {
       return Optional.empty();
     }
     double more = rep.rearOpenDeg().getAsDouble() - usual.getAsDouble();

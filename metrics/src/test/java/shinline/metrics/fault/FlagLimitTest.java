@@ -209,6 +209,20 @@ class FlagLimitTest {
     assertThat(left).isEmpty();
   }
 
+  /** Out of a shallow bottom the front knee opens less, and the rear one seems to open more. */
+  @Test
+  void aShallowRepIsNoPushOfTheRearFoot() {
+    for (Calibration limits : shipped()) {
+      double open =
+          EvidenceMaker.CLEAN_REAR_OPEN_DEG + 2 * limits.value(CalibrationKey.REAR_PUSH_LIMIT);
+      double just = limits.value(CalibrationKey.SHALLOW_LIMIT) * EvidenceMaker.CLEAN_TRAVEL;
+      assertThat(found(limits, 0, rep().rearOpen(open).travel(just * (1 + JUST))))
+          .containsExactly(FlagKind.REAR_PUSH);
+      assertThat(found(limits, 0, rep().rearOpen(open).travel(just * (1 - JUST))))
+          .containsExactly(FlagKind.SHALLOW);
+    }
+  }
+
   /** Up or down alike; up to the steep angle nothing changes. */
   @Test
   void fromASteepCameraAHeelHasToRiseMore() {
