@@ -21,10 +21,16 @@ import shinline.cli.words.Words;
  * @param command the command that makes this page
  * @param model the pose model that looked
  * @param unscored clips that could not be scored, and why
+ * @param cameras clips from a grid of cameras, which count in their own table only
  * @param leftOut the section on clips that nothing was fitted on, empty when there are too few
  */
 record AccuracyReport(
-    Accuracy all, String command, String model, List<String> unscored, List<String> leftOut) {
+    Accuracy all,
+    String command,
+    String model,
+    List<String> unscored,
+    List<String> leftOut,
+    Optional<Accuracy> cameras) {
   private static final double OFF_SIDE_DEG = 5;
   private static final double FEW_FPS = 27;
   private static final double MANY_FPS = 40;
@@ -82,6 +88,7 @@ record AccuracyReport(
     worse(page);
     outside(page);
     page.addAll(leftOut);
+    cameras.ifPresent(grid -> page.addAll(new CameraTable(grid).section()));
     published(page);
     return page;
   }

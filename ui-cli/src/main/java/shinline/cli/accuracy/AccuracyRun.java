@@ -22,11 +22,13 @@ public final class AccuracyRun {
   }
 
   private final FolderScoring scoring;
+  private final FolderScoring cameras;
   private final PoseModel model;
 
   public AccuracyRun(
       CommandContext surroundings, ClipChecker checker, PoseModel model, Height height) {
     scoring = new FolderScoring(surroundings, checker, model, height);
+    cameras = new FolderScoring(surroundings, checker, model, height);
     this.model = model;
   }
 
@@ -34,10 +36,13 @@ public final class AccuracyRun {
    * Scores the folder and says so: a short table to the terminal, the page to its file.
    *
    * @param command the command line, for the page
+   * @param grid a folder of clips from many cameras, for a table of their own
    * @throws shinline.cli.outcome.CoachException when the folder holds no truth file
    */
-  public List<String> report(Path folder, String command, Optional<WholeFile> page) {
+  public List<String> report(
+      Path folder, Optional<Path> grid, String command, Optional<WholeFile> page) {
     scoring.over(new TruthFolder(folder));
+    grid.ifPresent(more -> cameras.over(new TruthFolder(more)));
     if (scoring.scores().isEmpty()) {
       // An older page must not be replaced by one that holds nothing.
       return List.of(Words.say("accuracy.nothing"));
@@ -48,13 +53,15 @@ public final class AccuracyRun {
             command,
             ModelWords.of(model),
             scoring.unscored(),
-            new CrossValidation(scoring.known(), CalibrationFile.shipped(model)).section());
+            new CrossValidation(scoring.known(), CalibrationFile.shipped(model))
+            .section(),
+            grid.map(more -> new Accuracy(cameras.scores())));
     page.ifPresent(file -> file.write(report::write));
     return report.lines();
   }
 
   /** The first of 70, 2, 3, 4, 0 that any clip earned. */
   public ExitCode exitCode() {
-    return scoring.exitCode();
+    return scoring.exitCode().worse(cameras.exitCode());
   }
 }

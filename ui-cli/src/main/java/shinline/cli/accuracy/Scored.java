@@ -1,5 +1,6 @@
 package shinline.cli.accuracy;
 
+import java.util.Locale;
 import java.util.Optional;
 import shinline.cli.words.Words;
 import shinline.metrics.result.BarReading;
@@ -51,6 +52,11 @@ enum Scored {
   /** Places after the point that a reader can use. */
   int places() {
     return unit.equals("s") ? 3 : 2;
+  }
+
+  /** A size of it, with as many places as a reader can use. */
+  String told(double value) {
+    return String.format(Locale.ROOT, "%." + places() + "f", value);
   }
 
   /** What is read at the bottom; empty for a phase or a speed. */

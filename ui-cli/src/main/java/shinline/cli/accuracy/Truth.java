@@ -2,6 +2,7 @@ package shinline.cli.accuracy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import shinline.metrics.track.BodyPoint;
 
@@ -10,6 +11,7 @@ import shinline.metrics.track.BodyPoint;
  *
  * @param athlete tells one body from another: the truth's own name for it, else its height
  * @param yawDeg how far the camera is off a true side view, unsigned
+ * @param pitchDeg how far it looks down; empty when the file does not say
  * @param shaken whether the camera was held in the hand
  * @param timeS seconds of each frame, rising
  * @param columns values of each frame, by the names of the result format
@@ -25,6 +27,7 @@ record Truth(
     String athlete,
     double athleteHeightM,
     double yawDeg,
+    OptionalDouble pitchDeg,
     boolean shaken,
     List<Scripted> reps,
     double[] timeS,

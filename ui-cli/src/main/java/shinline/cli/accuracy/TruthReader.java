@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.outcome.ExitCode;
@@ -83,6 +84,9 @@ final class TruthReader {
             .asText(String.format(Locale.ROOT, "%.3f m", number(root, "athleteHeightM"))),
         number(root, "athleteHeightM"),
         Math.abs(camera.path("yawDeg").asDouble(0)),
+        camera.path("pitchDeg").isNumber()
+            ? OptionalDouble.of(camera.path("pitchDeg").asDouble())
+            : OptionalDouble.empty(),
         camera.path("shake").asDouble(0) != 0,
         List.copyOf(reps),
         timeS,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.SideThread.Errand;
 import shinline.cli.crossing.BarCrossing;
@@ -32,6 +33,7 @@ import shinline.vision.clip.ClipInfo;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipReader;
+import shinline.vision.clip.DoubtfulPictures;
 import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
@@ -42,6 +44,7 @@ import shinline.vision.observation.BarObserver;
 import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
 import shinline.vision.observation.RoomObserver;
+import shinline.vision.observation.OddPictures;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PeopleInView;
@@ -135,6 +138,7 @@ public final class ClipCheck implements ClipChecker {
     private final List<String> warnings = new ArrayList<>();
     private ClipObservations seen;
     private CameraPath camera = CameraPath.still();
+    private List<DoubtfulPictures> unlike = List.of();
 
     private Optional<Errand<Optional<FileDigest>>> digest = Optional.empty();
 
@@ -150,6 +154,7 @@ public final class ClipCheck implements ClipChecker {
     /** Follows the athlete to the end; a number when the picture has to be turned first. */
     OptionalInt look(Models models) {
       StandingCheck standing = new StandingCheck();
+      OddPictures odd = new OddPictures();
       boolean mayTurn = how.quarterTurnsMore() == 0;
       BackObserver back =
           new BackObserver(
@@ -169,6 +174,7 @@ public final class ClipCheck implements ClipChecker {
           crossing.add(frame.index(), frame.timeS(), people);
           beside.watch(
               () -> {
+                odd.look(frame.timeS(), frame.image());
                 room.look(frame.index(), frame.image(), sighting);
                 back.look(frame.index(), frame.timeS(), frame.image(), people);
                 watch.look(frame.timeS(), frame.image(), people);
@@ -186,6 +192,7 @@ public final class ClipCheck implements ClipChecker {
           asked.progress().frames(frame.index() + 1, info.expectedFrames());
         }
         beside.finish();
+        unlike = odd.found();
         companyNote(crossing.company()).ifPresent(warnings::add);
         CameraObserver.Told told = watch.told();
         camera = told.path();
@@ -219,6 +226,10 @@ public final class ClipCheck implements ClipChecker {
         case STANDING_BY -> Optional.of(Words.say("clip.note.company"));
         case MOVING_TOO -> Optional.of(Words.say("clip.note.company-moves"));
       };
+    }
+
+    private static List<DoubtfulSpan> told(List<DoubtfulPictures> pictures) {
+      return pictures.stream().map(d -> new DoubtfulSpan(d.fromS(), d.toS())).toList();
     }
 
     private static String spans(List<DoubtfulSpan> spans) {
@@ -275,11 +286,14 @@ public final class ClipCheck implements ClipChecker {
         warnings.add(Words.say("clip.note.hand-held"));
       }
       damage(ending).ifPresent(w -> warnings.add(0, w));
-      List<DoubtfulSpan> doubtful =
-          clip.doubtful().stream().map(d -> new DoubtfulSpan(d.fromS(), d.toS())).toList();
-      if (!doubtful.isEmpty()) {
-        seen = seen.withDoubtful(doubtful);
-        warnings.add(Words.say("clip.note.doubtful", spans(doubtful)));
+      List<DoubtfulSpan> patched = told(clip.doubtful());
+      List<DoubtfulSpan> odd = told(unlike);
+      seen = seen.withDoubtful(Stream.concat(patched.stream(), odd.stream()).toList());
+      if (!patched.isEmpty()) {
+        warnings.add(Words.say("clip.note.doubtful", spans(patched)));
+      }
+      if (!odd.isEmpty()) {
+        warnings.add(Words.say("clip.note.odd", spans(odd)));
       }
       if (times.count() > 1 && times.medianFps() < LEAST_FPS) {
         warnings.add(Words.say("clip.note.few-frames", times.medianFps()));

@@ -45,6 +45,9 @@ public final class AccuracyCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE")
   private @Nullable Path out;
 
+  @Option(names = "--cameras", paramLabel = "FOLDER")
+  private @Nullable Path cameras;
+
   @Mixin private LimitOptions limits;
 
   private final CommandContext surroundings;
@@ -71,7 +74,7 @@ public final class AccuracyCommand implements Callable<Integer> {
             checker.within(limits.limits()),
             model,
             heightFromTruth ? AccuracyRun.Height.FROM_TRUTH : AccuracyRun.Height.UNKNOWN);
-    List<String> lines = run.report(folder, line(), page);
+    List<String> lines = run.report(folder, Optional.ofNullable(cameras), line(), page);
     lines.forEach(surroundings.out()::println);
     surroundings.out().flush();
     return run.exitCode().number();
@@ -79,11 +82,16 @@ public final class AccuracyCommand implements Callable<Integer> {
 
   /** The command without the folders above: a report must not tell where a coach keeps clips. */
   private String line() {
-    Path name = folder.toAbsolutePath().normalize().getFileName();
     return "shinline accuracy "
-        + (name == null ? "." : name)
+        + name(folder)
+        + (cameras == null ? "" : " --cameras " + name(cameras))
         + " --model "
         + ModelWords.of(model)
         + (heightFromTruth ? "" : " --no-height-from-truth");
+  }
+
+  private static String name(Path of) {
+    Path name = of.toAbsolutePath().normalize().getFileName();
+    return name == null ? "." : name.toString();
   }
 }

@@ -184,6 +184,25 @@ class AccuracyCommandTest {
     assertThat(err.toString()).isEmpty();
   }
 
+  @Test
+  void camerasOfAGridCountInTheirOwnTable() throws IOException {
+    clip("one");
+    Path grid = Files.createDirectories(folder.resolve("grid"));
+    Path plain = folder.resolve("one.truth.json");
+    String truth = Files.readString(plain);
+    Files.writeString(
+        grid.resolve("steep.truth.json"),
+        truth.replaceFirst("\"camera\" *: *\\{", "\"camera\": {\"pitchDeg\": 13.0, "));
+    Files.createFile(grid.resolve("steep.mp4"));
+    Path page = folder.resolve("accuracy.md");
+    assertThat(run("accuracy", folder.toString(), "--cameras", grid.toString(), "--out", "" + page))
+        .isZero();
+    assertThat(Files.readString(page))
+        .contains("over 1 clip with 3 reps")
+        .contains("1 clip with 1 body")
+        .contains("| 10 to 16° | 0 to 4° | 3 / 3 | 0.50 (100 %) | 2.00 (0 %) |");
+  }
+
   /**
    * Plain reps: shin 29°, 29° and 22°, knee 1.4, 1.2 and -4 cm past the toe, thigh 3°, 3° and 26°,
    * lowering 1.4 s, hold 1.1 s, drive 0.5 s; told half a degree and -2 cm off, with ± 1.5° and 1
