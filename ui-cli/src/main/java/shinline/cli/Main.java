@@ -23,6 +23,7 @@ import shinline.cli.command.CompareCommand;
 import shinline.cli.command.DemoCommand;
 import shinline.cli.command.DoctorCommand;
 import shinline.cli.command.LadderCommand;
+import shinline.cli.command.OptionValues;
 import shinline.cli.command.PhotoCommand;
 import shinline.cli.command.ProgressCommand;
 import shinline.cli.command.RecordCommand;
@@ -113,6 +114,7 @@ public final class Main {
     line.addSubcommand(new LadderCommand(surroundings));
     line.addSubcommand(new DoctorCommand(surroundings, new LibraryPlace(ProgramFolder.ofUser())));
     line.addSubcommand(new TidyCommand(surroundings, ProgramFolder.ofUser()));
+    OptionValues.register(line);
     line.setResourceBundle(Words.bundle());
     return line;
   }

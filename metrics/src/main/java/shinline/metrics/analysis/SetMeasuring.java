@@ -36,6 +36,7 @@ import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.result.Warning;
+import shinline.metrics.statistics.LineFit;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.view.Attitude;
@@ -249,24 +250,12 @@ final class SetMeasuring {
   private static Map<Measure, Double> trend(List<RepResult> reps) {
     Map<Measure, Double> trend = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
-      double n = 0;
-      double sx = 0;
-      double sy = 0;
-      double sxx = 0;
-      double sxy = 0;
+      LineFit line = new LineFit();
       for (RepResult rep : reps) {
-        Optional<Reading.Measured> m = rep.at(measure).measured();
-        if (m.isPresent()) {
-          n++;
-          sx += rep.rep();
-          sy += m.get().value();
-          sxx += (double) rep.rep() * rep.rep();
-          sxy += rep.rep() * m.get().value();
-        }
+        rep.at(measure).measured().ifPresent(m -> line.add(rep.rep(), m.value()));
       }
-      double d = n * sxx - sx * sx;
-      if (n >= 3 && d > 0) {
-        trend.put(measure, (n * sxy - sx * sy) / d);
+      if (line.count() >= 3) {
+        trend.put(measure, line.slope());
       }
     }
     return trend;

@@ -3,6 +3,7 @@ package shinline.metrics.bar;
 import java.util.OptionalDouble;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
+import shinline.metrics.statistics.LineFit;
 
 /**
  * Mid-hip's height where a bar lies on the back. The rim of its disc is placed to a fraction of a
@@ -105,29 +106,13 @@ public final class SteadiedHip {
 
   /** How far the hip rises for a metre of the bar; not a number where they do not go together. */
   private static double pxPerMetre(Series hip, double[] rise, boolean[] both) {
-    double n = 0;
-    double meanX = 0;
-    double meanY = 0;
+    LineFit together = new LineFit();
     for (int i = 0; i < rise.length; i++) {
       if (both[i]) {
-        n++;
-        meanX += (rise[i] - meanX) / n;
-        meanY += (hip.value(i) - meanY) / n;
+        together.add(rise[i], hip.value(i));
       }
     }
-    double xx = 0;
-    double xy = 0;
-    double yy = 0;
-    for (int i = 0; i < rise.length; i++) {
-      if (both[i]) {
-        double x = rise[i] - meanX;
-        double y = hip.value(i) - meanY;
-        xx += x * x;
-        xy += x * y;
-        yy += y * y;
-      }
-    }
-    return xy >= TOGETHER * Math.sqrt(xx * yy) && xx > 0 ? xy / xx : Double.NaN;
+    return together.correlation() >= TOGETHER ? together.slope() : Double.NaN;
   }
 
   /** 1 but for the ends of a stretch beyond which the hip is seen and the bar is not. */

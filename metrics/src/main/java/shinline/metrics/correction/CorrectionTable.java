@@ -2,6 +2,7 @@ package shinline.metrics.correction;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 
@@ -15,103 +16,74 @@ import shinline.metrics.calibration.CalibrationKey;
  * worse on the clip left out (docs/decisions/0006-joint-centres.md). How good the offsets are on
  * clips left out of the fit is told in docs/accuracy.md.
  *
- * @param hip of mid-hip, in the frame of the trunk
- * @param hipBend added to {@code hip} for each radian of hip flexion
- * @param shoulder of mid-shoulder, in the frame of the trunk
- * @param frontHip in the frame of the trunk
- * @param frontHipBend added to {@code frontHip} for each radian of hip flexion
- * @param frontKnee in the frame of the shank
- * @param frontAnkle in the frame of the shank
- * @param frontToe in the frame of the picture
- * @param frontHeel in the frame of the picture
- * @param rearKnee in the frame of the picture
+ * @param offsets one for each part
  */
-public record CorrectionTable(
-    Offset hip,
-    Offset hipBend,
-    Offset shoulder,
-    Offset frontHip,
-    Offset frontHipBend,
-    Offset frontKnee,
-    Offset frontAnkle,
-    Offset frontToe,
-    Offset frontHeel,
-    Offset rearKnee) {
+public record CorrectionTable(Map<Part, Offset> offsets) {
+
+  /** A part of the table, and where a calibration tells it. */
+  public enum Part {
+    /** Mid-hip, in the frame of the trunk. */
+    HIP(CalibrationKey.OFFSET_MID_HIP_ALONG, CalibrationKey.OFFSET_MID_HIP_AHEAD),
+    /** Added to that for each radian of hip flexion. */
+    HIP_BEND(CalibrationKey.OFFSET_MID_HIP_BEND_ALONG, CalibrationKey.OFFSET_MID_HIP_BEND_AHEAD),
+    /** Mid-shoulder, in the frame of the trunk. */
+    SHOULDER(CalibrationKey.OFFSET_MID_SHOULDER_ALONG, CalibrationKey.OFFSET_MID_SHOULDER_AHEAD),
+    /** In the frame of the trunk. */
+    FRONT_HIP(CalibrationKey.OFFSET_FRONT_HIP_ALONG, CalibrationKey.OFFSET_FRONT_HIP_AHEAD),
+    /** Added to that for each radian of hip flexion. */
+    FRONT_HIP_BEND(
+        CalibrationKey.OFFSET_FRONT_HIP_BEND_ALONG, CalibrationKey.OFFSET_FRONT_HIP_BEND_AHEAD),
+    /** In the frame of the shank. */
+    FRONT_KNEE(CalibrationKey.OFFSET_FRONT_KNEE_ALONG, CalibrationKey.OFFSET_FRONT_KNEE_AHEAD),
+    /** In the frame of the shank. */
+    FRONT_ANKLE(CalibrationKey.OFFSET_FRONT_ANKLE_ALONG, CalibrationKey.OFFSET_FRONT_ANKLE_AHEAD),
+    /** In the frame of the picture. */
+    FRONT_TOE(CalibrationKey.OFFSET_FRONT_TOE_ALONG, CalibrationKey.OFFSET_FRONT_TOE_AHEAD),
+    /** In the frame of the picture. */
+    FRONT_HEEL(CalibrationKey.OFFSET_FRONT_HEEL_ALONG, CalibrationKey.OFFSET_FRONT_HEEL_AHEAD),
+    /** In the frame of the picture. */
+    REAR_KNEE(CalibrationKey.OFFSET_REAR_KNEE_ALONG, CalibrationKey.OFFSET_REAR_KNEE_AHEAD);
+
+    private final CalibrationKey along;
+    private final CalibrationKey ahead;
+
+    Part(CalibrationKey along, CalibrationKey ahead) {
+      this.along = along;
+      this.ahead = ahead;
+    }
+  }
 
   /** An offset, share of trunk, thigh and shank together. */
   public record Offset(double along, double ahead) {}
 
-  /** The offsets of a calibration. */
-  public static CorrectionTable of(Calibration calibration) {
-    return new CorrectionTable(
-        offset(
-            calibration, CalibrationKey.OFFSET_MID_HIP_ALONG, CalibrationKey.OFFSET_MID_HIP_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_MID_HIP_BEND_ALONG,
-            CalibrationKey.OFFSET_MID_HIP_BEND_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_MID_SHOULDER_ALONG,
-            CalibrationKey.OFFSET_MID_SHOULDER_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_HIP_ALONG,
-            CalibrationKey.OFFSET_FRONT_HIP_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_HIP_BEND_ALONG,
-            CalibrationKey.OFFSET_FRONT_HIP_BEND_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_KNEE_ALONG,
-            CalibrationKey.OFFSET_FRONT_KNEE_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_ANKLE_ALONG,
-            CalibrationKey.OFFSET_FRONT_ANKLE_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_TOE_ALONG,
-            CalibrationKey.OFFSET_FRONT_TOE_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_FRONT_HEEL_ALONG,
-            CalibrationKey.OFFSET_FRONT_HEEL_AHEAD),
-        offset(
-            calibration,
-            CalibrationKey.OFFSET_REAR_KNEE_ALONG,
-            CalibrationKey.OFFSET_REAR_KNEE_AHEAD));
+  public CorrectionTable {
+    offsets = Map.copyOf(offsets);
+    if (offsets.size() != Part.values().length) {
+      throw new IllegalArgumentException("offsets of " + offsets.keySet() + " only");
+    }
   }
 
-  private static Offset offset(
-      Calibration calibration, CalibrationKey along, CalibrationKey ahead) {
-    return new Offset(calibration.value(along), calibration.value(ahead));
+  /** The offsets of a calibration. */
+  public static CorrectionTable of(Calibration calibration) {
+    Map<Part, Offset> offsets = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      offsets.put(part, new Offset(calibration.value(part.along), calibration.value(part.ahead)));
+    }
+    return new CorrectionTable(offsets);
+  }
+
+  Offset at(Part part) {
+    return Objects.requireNonNull(offsets.get(part));
   }
 
   /** The same numbers by the names they have in a calibration. */
   public Map<CalibrationKey, Double> values() {
     Map<CalibrationKey, Double> values = new EnumMap<>(CalibrationKey.class);
-    values.put(CalibrationKey.OFFSET_MID_HIP_ALONG, hip.along());
-    values.put(CalibrationKey.OFFSET_MID_HIP_AHEAD, hip.ahead());
-    values.put(CalibrationKey.OFFSET_MID_HIP_BEND_ALONG, hipBend.along());
-    values.put(CalibrationKey.OFFSET_MID_HIP_BEND_AHEAD, hipBend.ahead());
-    values.put(CalibrationKey.OFFSET_MID_SHOULDER_ALONG, shoulder.along());
-    values.put(CalibrationKey.OFFSET_MID_SHOULDER_AHEAD, shoulder.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_HIP_ALONG, frontHip.along());
-    values.put(CalibrationKey.OFFSET_FRONT_HIP_AHEAD, frontHip.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_HIP_BEND_ALONG, frontHipBend.along());
-    values.put(CalibrationKey.OFFSET_FRONT_HIP_BEND_AHEAD, frontHipBend.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_KNEE_ALONG, frontKnee.along());
-    values.put(CalibrationKey.OFFSET_FRONT_KNEE_AHEAD, frontKnee.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_ANKLE_ALONG, frontAnkle.along());
-    values.put(CalibrationKey.OFFSET_FRONT_ANKLE_AHEAD, frontAnkle.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_TOE_ALONG, frontToe.along());
-    values.put(CalibrationKey.OFFSET_FRONT_TOE_AHEAD, frontToe.ahead());
-    values.put(CalibrationKey.OFFSET_FRONT_HEEL_ALONG, frontHeel.along());
-    values.put(CalibrationKey.OFFSET_FRONT_HEEL_AHEAD, frontHeel.ahead());
-    values.put(CalibrationKey.OFFSET_REAR_KNEE_ALONG, rearKnee.along());
-    values.put(CalibrationKey.OFFSET_REAR_KNEE_AHEAD, rearKnee.ahead());
+    offsets.forEach(
+        (part, offset) -> {
+          values.put(part.along, offset.along());
+          values.put(part.ahead, offset.ahead());
+        });
     return values;
   }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
+import shinline.metrics.correction.CorrectionTable.Part;
 import shinline.metrics.geometry.Point;
 import shinline.metrics.track.BodyPoint;
 
@@ -43,24 +44,24 @@ public final class JointCentreCorrection {
     SegmentAxis picture = SegmentAxis.PICTURE;
     OptionalDouble[] bends = bends(track);
     for (int i = 0; i < n; i++) {
-      toe.add(i, picture, table.frontToe(), size);
-      heel.add(i, picture, table.frontHeel(), size);
-      rearKnee.add(i, picture, table.rearKnee(), size);
+      toe.add(i, picture, table.at(Part.FRONT_TOE), size);
+      heel.add(i, picture, table.at(Part.FRONT_HEEL), size);
+      rearKnee.add(i, picture, table.at(Part.REAR_KNEE), size);
       if (frontKnee.seen(i) && frontAnkle.seen(i)) {
         SegmentAxis shank = SegmentAxis.from(frontAnkle.at(i), frontKnee.at(i));
-        knee.add(i, shank, table.frontKnee(), size);
-        ankle.add(i, shank, table.frontAnkle(), size);
+        knee.add(i, shank, table.at(Part.FRONT_KNEE), size);
+        ankle.add(i, shank, table.at(Part.FRONT_ANKLE), size);
       }
       if (frontHip.seen(i) && otherHip.seen(i) && near.seen(i) && far.seen(i)) {
         Point midHip = frontHip.at(i).middle(otherHip.at(i));
         SegmentAxis trunk = SegmentAxis.from(midHip, near.at(i).middle(far.at(i)));
-        shoulder.add(i, trunk, table.shoulder(), size);
-        hip.add(i, trunk, table.frontHip(), size);
+        shoulder.add(i, trunk, table.at(Part.SHOULDER), size);
+        hip.add(i, trunk, table.at(Part.FRONT_HIP), size);
         double bend = bends[i].orElse(0);
-        hip.add(i, trunk, table.frontHipBend(), size * bend);
-        rearHip.add(i, trunk, table.hipBend(), 2 * size * bend);
+        hip.add(i, trunk, table.at(Part.FRONT_HIP_BEND), size * bend);
+        rearHip.add(i, trunk, table.at(Part.HIP_BEND), 2 * size * bend);
         // Mid-hip has its own correction; the rear hip moves so that the middle comes out right.
-        rearHip.add(i, trunk, table.hip(), 2 * size);
+        rearHip.add(i, trunk, table.at(Part.HIP), 2 * size);
         rearHip.x[i] -= hip.x[i];
         rearHip.y[i] -= hip.y[i];
       }

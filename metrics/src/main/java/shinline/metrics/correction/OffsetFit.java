@@ -1,14 +1,20 @@
 package shinline.metrics.correction;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
+import shinline.metrics.correction.CorrectionTable.Part;
 import shinline.metrics.geometry.Point;
+import shinline.metrics.statistics.PolynomialFit;
 import shinline.metrics.track.BodyPoint;
 
 /**
@@ -22,20 +28,13 @@ import shinline.metrics.track.BodyPoint;
  */
 public final class OffsetFit {
 
-  /** A point whose offset is fitted, and the frame it is told in. */
-  private enum Fitted {
-    HIP,
-    SHOULDER,
-    FRONT_HIP,
-    FRONT_KNEE,
-    FRONT_ANKLE,
-    FRONT_TOE,
-    FRONT_HEEL,
-    REAR_KNEE
-  }
+  /** What each clip showed of each part, frame by frame. */
+  private final List<Map<Part, List<Shown>>> clips = new ArrayList<>();
 
-  private final List<Map<Fitted, Sums>> clips = new ArrayList<>();
   private final double toeAhead;
+
+  /** A landmark's way to its joint centre, at a bend of the hip. */
+  private record Shown(double bendRad, Offset offset) {}
 
   /**
    * @param kept calibration that tells what is not fitted
@@ -50,15 +49,12 @@ public final class OffsetFit {
    * @return this
    */
   public OffsetFit add(CleanTrack landmarks, CleanTrack centres) {
-    Map<Fitted, Sums> sums = new EnumMap<>(Fitted.class);
-    for (Fitted fitted : Fitted.values()) {
-      sums.put(fitted, new Sums());
-    }
+    Map<Part, List<Shown>> shown = new EnumMap<>(Part.class);
     double size = JointCentreCorrection.size(landmarks);
     for (int i = 0; size > 0 && i < landmarks.grid().size(); i++) {
-      new Instant(landmarks, centres, i, size, sums).add();
+      new Instant(landmarks, centres, i, size, shown).add();
     }
-    clips.add(sums);
+    clips.add(shown);
     return this;
   }
 
@@ -68,101 +64,64 @@ public final class OffsetFit {
    * @throws IllegalStateException when no clip showed one of the points
    */
   public CorrectionTable table() {
-    Line hip = line(Fitted.FRONT_HIP);
-    Line middle = line(Fitted.HIP);
-    return new CorrectionTable(
-        middle.at0(),
-        middle.slope(),
-        mean(Fitted.SHOULDER),
-        hip.at0(),
-        hip.slope(),
-        mean(Fitted.FRONT_KNEE),
-        mean(Fitted.FRONT_ANKLE),
-        new Offset(mean(Fitted.FRONT_TOE).along(), toeAhead),
-        mean(Fitted.FRONT_HEEL),
-        mean(Fitted.REAR_KNEE));
-  }
-
-  private Offset mean(Fitted fitted) {
-    Sums all = together(fitted);
-    return new Offset(all.along / all.n, all.ahead / all.n);
-  }
-
-  private record Line(Offset at0, Offset slope) {}
-
-  private Line line(Fitted fitted) {
-    Sums s = together(fitted);
-    double spread = s.n * s.bendBend - s.bend * s.bend;
-    Offset slope =
-        spread > 1e-9
-            ? new Offset(
-                (s.n * s.bendAlong - s.bend * s.along) / spread,
-                (s.n * s.bendAhead - s.bend * s.ahead) / spread)
-            : new Offset(0, 0);
-    return new Line(
-        new Offset(
-            (s.along - slope.along() * s.bend) / s.n, (s.ahead - slope.ahead() * s.bend) / s.n),
-        slope);
-  }
-
-  private Sums together(Fitted fitted) {
-    Sums all = new Sums();
-    for (Map<Fitted, Sums> clip : clips) {
-      Sums one = clip.getOrDefault(fitted, all);
-      if (one.n > 0) {
-        all.addShare(one);
+    Map<Part, Offset> table = new EnumMap<>(Part.class);
+    line(table, Part.HIP, Part.HIP_BEND);
+    line(table, Part.FRONT_HIP, Part.FRONT_HIP_BEND);
+    for (Part part : Part.values()) {
+      if (!table.containsKey(part)) {
+        table.put(part, fitted(part, 0).get(0));
       }
     }
-    if (all.n == 0) {
-      throw new IllegalStateException("no clip showed " + fitted);
-    }
-    return all;
+    table.computeIfPresent(Part.FRONT_TOE, (part, toe) -> new Offset(toe.along(), toeAhead));
+    return new CorrectionTable(table);
   }
 
-  /** Sums of the normal equations. */
-  private static final class Sums {
-    private double n;
-    private double bend;
-    private double bendBend;
-    private double along;
-    private double ahead;
-    private double bendAlong;
-    private double bendAhead;
-
-    void add(Offset offset, double bendRad) {
-      n++;
-      bend += bendRad;
-      bendBend += bendRad * bendRad;
-      along += offset.along();
-      ahead += offset.ahead();
-      bendAlong += bendRad * offset.along();
-      bendAhead += bendRad * offset.ahead();
-    }
-
-    /** A clip counts once, however long it is. */
-    void addShare(Sums clip) {
-      n += 1;
-      bend += clip.bend / clip.n;
-      bendBend += clip.bendBend / clip.n;
-      along += clip.along / clip.n;
-      ahead += clip.ahead / clip.n;
-      bendAlong += clip.bendAlong / clip.n;
-      bendAhead += clip.bendAhead / clip.n;
-    }
+  private void line(Map<Part, Offset> table, Part part, Part bend) {
+    List<Offset> line = fitted(part, 1);
+    table.put(part, line.get(0));
+    table.put(bend, line.get(1));
   }
 
-  /** One frame's share of the sums. */
+  /** Coefficients of the polynomial of the bend; a clip counts once, however long it is. */
+  private List<Offset> fitted(Part part, int degree) {
+    List<Shown> all = new ArrayList<>();
+    List<Double> weights = new ArrayList<>();
+    for (Map<Part, List<Shown>> clip : clips) {
+      List<Shown> of = clip.getOrDefault(part, List.of());
+      all.addAll(of);
+      weights.addAll(Collections.nCopies(of.size(), 1.0 / of.size()));
+    }
+    if (all.isEmpty()) {
+      throw new IllegalStateException("no clip showed " + part);
+    }
+    double[] bends = numbers(all, Shown::bendRad);
+    // A hip that stays as it is tells no slope.
+    int told = Arrays.stream(bends).distinct().limit(2).count() > 1 ? degree : 0;
+    PolynomialFit fit =
+        new PolynomialFit(bends, weights.stream().mapToDouble(w -> w).toArray(), told);
+    double[] along = fit.through(numbers(all, s -> s.offset().along()));
+    double[] ahead = fit.through(numbers(all, s -> s.offset().ahead()));
+    return IntStream.rangeClosed(0, degree)
+        .mapToObj(k -> k > told ? new Offset(0, 0) : new Offset(along[k], ahead[k]))
+        .toList();
+  }
+
+  private static double[] numbers(List<Shown> all, ToDoubleFunction<Shown> of) {
+    return all.stream().mapToDouble(of).toArray();
+  }
+
+  /** What one frame shows. */
   private record Instant(
-      CleanTrack landmarks, CleanTrack centres, int i, double size, Map<Fitted, Sums> sums) {
+      CleanTrack landmarks, CleanTrack centres, int i, double size, Map<Part, List<Shown>> shown) {
 
     void add() {
-      take(Fitted.FRONT_TOE, SegmentAxis.PICTURE, BodyPoint.FRONT_TOE);
-      take(Fitted.FRONT_HEEL, SegmentAxis.PICTURE, BodyPoint.FRONT_HEEL);
-      take(Fitted.REAR_KNEE, SegmentAxis.PICTURE, BodyPoint.REAR_KNEE);
+      take(Part.FRONT_TOE, SegmentAxis.PICTURE, BodyPoint.FRONT_TOE);
+      take(Part.FRONT_HEEL, SegmentAxis.PICTURE, BodyPoint.FRONT_HEEL);
+      take(Part.REAR_KNEE, SegmentAxis.PICTURE, BodyPoint.REAR_KNEE);
       if (seen(BodyPoint.FRONT_KNEE, BodyPoint.FRONT_ANKLE)) {
         SegmentAxis shank = SegmentAxis.from(at(BodyPoint.FRONT_ANKLE), at(BodyPoint.FRONT_KNEE));
-        take(Fitted.FRONT_KNEE, shank, BodyPoint.FRONT_KNEE);
-        take(Fitted.FRONT_ANKLE, shank, BodyPoint.FRONT_ANKLE);
+        take(Part.FRONT_KNEE, shank, BodyPoint.FRONT_KNEE);
+        take(Part.FRONT_ANKLE, shank, BodyPoint.FRONT_ANKLE);
       }
       if (seen(
           BodyPoint.FRONT_HIP,
@@ -173,12 +132,12 @@ public final class OffsetFit {
             SegmentAxis.from(
                 middle(landmarks, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP),
                 middle(landmarks, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER));
-        takeMiddle(Fitted.SHOULDER, trunk, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER, 0);
+        takeMiddle(Part.SHOULDER, trunk, BodyPoint.NEAR_SHOULDER, BodyPoint.FAR_SHOULDER, 0);
         if (seen(BodyPoint.FRONT_KNEE)) {
           double bend =
               trunk.bend(SegmentAxis.from(at(BodyPoint.FRONT_KNEE), at(BodyPoint.FRONT_HIP)));
-          take(Fitted.FRONT_HIP, trunk, BodyPoint.FRONT_HIP, bend);
-          takeMiddle(Fitted.HIP, trunk, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, bend);
+          take(Part.FRONT_HIP, trunk, BodyPoint.FRONT_HIP, bend);
+          takeMiddle(Part.HIP, trunk, BodyPoint.FRONT_HIP, BodyPoint.REAR_HIP, bend);
         }
       }
     }
@@ -200,26 +159,23 @@ public final class OffsetFit {
       return track.path(a).at(i).middle(track.path(b).at(i));
     }
 
-    private void take(Fitted fitted, SegmentAxis axis, BodyPoint point) {
-      take(fitted, axis, point, 0);
+    private void take(Part part, SegmentAxis axis, BodyPoint point) {
+      take(part, axis, point, 0);
     }
 
-    private void take(Fitted fitted, SegmentAxis axis, BodyPoint point, double bendRad) {
+    private void take(Part part, SegmentAxis axis, BodyPoint point, double bendRad) {
       if (seen(point)) {
-        take(fitted, axis, at(point), centres.path(point).at(i), bendRad);
+        take(part, axis, at(point), centres.path(point).at(i), bendRad);
       }
     }
 
-    private void takeMiddle(
-        Fitted fitted, SegmentAxis axis, BodyPoint a, BodyPoint b, double bendRad) {
-      take(fitted, axis, middle(landmarks, a, b), middle(centres, a, b), bendRad);
+    private void takeMiddle(Part part, SegmentAxis axis, BodyPoint a, BodyPoint b, double bendRad) {
+      take(part, axis, middle(landmarks, a, b), middle(centres, a, b), bendRad);
     }
 
-    private void take(Fitted fitted, SegmentAxis axis, Point from, Point to, double bendRad) {
-      Sums into = sums.get(fitted);
-      if (into != null) {
-        into.add(axis.offset((to.x() - from.x()) / size, (to.y() - from.y()) / size), bendRad);
-      }
+    private void take(Part part, SegmentAxis axis, Point from, Point to, double bendRad) {
+      Offset offset = axis.offset((to.x() - from.x()) / size, (to.y() - from.y()) / size);
+      shown.computeIfAbsent(part, p -> new ArrayList<>()).add(new Shown(bendRad, offset));
     }
   }
 }

@@ -26,13 +26,12 @@ final class FootRules {
   }
 
   /**
-   * The rear knee opens more, over the front one, than is usual in this set. Out of a shallow bottom
-   * the front knee has less to open, so that such a rep is not like the others.
+   * The rear knee opens more, over the front one, than is usual in this set. Out of a shallow
+   * bottom the front knee has less to open, so that such a rep is not like the others.
    */
   static Optional<Breach> rearPush(RepEvidence rep, SetEvidence set) {
     OptionalDouble usual = set.median(RepEvidence::rearOpenDeg);
-    boolean shallow =
-        rep.travel() < set.limit(CalibrationKey.SHALLOW_LIMIT) * set.deepestAtFirst();
+    boolean shallow = rep.travel() < set.limit(CalibrationKey.SHALLOW_LIMIT) * set.deepestAtFirst();
     if (shallow || rep.rearOpenDeg().isEmpty() || usual.isEmpty()) {
       return Optional.empty();
     }

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.function.Function;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.correction.CorrectionTable.Offset;
+import shinline.metrics.correction.CorrectionTable.Part;
 import shinline.metrics.synthetic.CleanTracks;
 import shinline.metrics.synthetic.ShippedCalibration;
 import shinline.metrics.synthetic.SplitSquat;
@@ -19,28 +19,20 @@ class OffsetFitTest {
   private static final double EXACT = 1e-9;
   private static final CorrectionTable MOVED =
       new CorrectionTable(
-          new Offset(0.01, -0.02),
-          new Offset(-0.008, 0.002),
-          new Offset(-0.03, 0.01),
-          new Offset(0.02, -0.04),
-          new Offset(-0.02, 0.003),
-          new Offset(-0.01, 0.005),
-          new Offset(-0.02, 0.001),
-          new Offset(0.004, CorrectionTable.of(ShippedCalibration.HEAVY).frontToe().ahead()),
-          new Offset(-0.01, -0.012),
-          new Offset(-0.013, 0.002));
-  private static final List<Function<CorrectionTable, Offset>> OFFSETS =
-      List.of(
-          CorrectionTable::hip,
-          CorrectionTable::hipBend,
-          CorrectionTable::shoulder,
-          CorrectionTable::frontHip,
-          CorrectionTable::frontHipBend,
-          CorrectionTable::frontKnee,
-          CorrectionTable::frontAnkle,
-          CorrectionTable::frontToe,
-          CorrectionTable::frontHeel,
-          CorrectionTable::rearKnee);
+          Map.of(
+              Part.HIP, new Offset(0.01, -0.02),
+              Part.HIP_BEND, new Offset(-0.008, 0.002),
+              Part.SHOULDER, new Offset(-0.03, 0.01),
+              Part.FRONT_HIP, new Offset(0.02, -0.04),
+              Part.FRONT_HIP_BEND, new Offset(-0.02, 0.003),
+              Part.FRONT_KNEE, new Offset(-0.01, 0.005),
+              Part.FRONT_ANKLE, new Offset(-0.02, 0.001),
+              Part.FRONT_TOE,
+                  new Offset(
+                      0.004,
+                      CorrectionTable.of(ShippedCalibration.HEAVY).at(Part.FRONT_TOE).ahead()),
+              Part.FRONT_HEEL, new Offset(-0.01, -0.012),
+              Part.REAR_KNEE, new Offset(-0.013, 0.002)));
 
   private static CleanTrack landmarks(int reps, double staturePx) {
     return CleanTracks.of(TrackMaker.film(SplitSquat.clean(reps)).staturePx(staturePx).track());
@@ -54,10 +46,9 @@ class OffsetFitTest {
       fit.add(track, new JointCentreCorrection(MOVED).correct(track));
     }
     CorrectionTable found = fit.table();
-    for (Function<CorrectionTable, Offset> offset : OFFSETS) {
-      Offset wanted = offset.apply(MOVED);
-      assertThat(offset.apply(found).along()).isCloseTo(wanted.along(), within(EXACT));
-      assertThat(offset.apply(found).ahead()).isCloseTo(wanted.ahead(), within(EXACT));
+    for (Part part : Part.values()) {
+      assertThat(found.at(part).along()).isCloseTo(MOVED.at(part).along(), within(EXACT));
+      assertThat(found.at(part).ahead()).isCloseTo(MOVED.at(part).ahead(), within(EXACT));
     }
   }
 
@@ -70,8 +61,10 @@ class OffsetFitTest {
             .add(brief, brief)
             .add(lengthy, new JointCentreCorrection(MOVED).correct(lengthy))
             .table();
-    assertThat(both.frontKnee().along()).isCloseTo(MOVED.frontKnee().along() / 2, within(EXACT));
-    assertThat(both.rearKnee().ahead()).isCloseTo(MOVED.rearKnee().ahead() / 2, within(EXACT));
+    assertThat(both.at(Part.FRONT_KNEE).along())
+        .isCloseTo(MOVED.at(Part.FRONT_KNEE).along() / 2, within(EXACT));
+    assertThat(both.at(Part.REAR_KNEE).ahead())
+        .isCloseTo(MOVED.at(Part.REAR_KNEE).ahead() / 2, within(EXACT));
   }
 
   @Test

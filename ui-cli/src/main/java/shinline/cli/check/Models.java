@@ -4,7 +4,6 @@ import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PersonSegmenter;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseTracker;
 
 /** The models that look at one clip, loaded. */
@@ -13,13 +12,12 @@ record Models(PersonDetector detector, PoseEstimator pose, PersonSegmenter segme
 
   /** Loads all, or none when one of them fails. */
   static Models load(PoseModel size) {
-    PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
+    PersonDetector detector = PersonDetector.open();
     try {
-      PoseEstimator pose = PoseTracker.open(size, PoseOptions.DEFAULT, detector);
+      PoseEstimator pose = PoseTracker.open(size, detector);
       try {
         // The smaller model's mask is as good as the larger one's, and takes half the time.
-        return new Models(
-            detector, pose, PersonSegmenter.open(PoseModel.FULL, PoseOptions.DEFAULT));
+        return new Models(detector, pose, PersonSegmenter.open(PoseModel.FULL));
       } catch (RuntimeException | Error e) {
         pose.close();
         throw e;

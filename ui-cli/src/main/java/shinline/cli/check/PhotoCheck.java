@@ -21,7 +21,6 @@ import shinline.vision.observation.PoseShape;
 import shinline.vision.observation.RoomObserver;
 import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PoseEstimator;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.PoseTracker;
 import shinline.vision.pose.StillLooks;
@@ -39,10 +38,9 @@ public final class PhotoCheck implements PhotoChecker, AutoCloseable {
   /** The models of one size. */
   private record LoadedModels(PhotoOptions options, PersonDetector detector, PoseEstimator pose) {
     static LoadedModels load(PhotoOptions options) {
-      PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
+      PersonDetector detector = PersonDetector.open();
       try {
-        return new LoadedModels(
-            options, detector, PoseTracker.open(options.model(), PoseOptions.DEFAULT, detector));
+        return new LoadedModels(options, detector, PoseTracker.open(options.model(), detector));
       } catch (RuntimeException | Error e) {
         detector.close();
         throw e;

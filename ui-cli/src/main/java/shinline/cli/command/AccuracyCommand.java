@@ -35,11 +35,7 @@ public final class AccuracyCommand implements Callable<Integer> {
       fallbackValue = "true")
   private boolean heightFromTruth;
 
-  @Option(
-      names = "--model",
-      paramLabel = "MODEL",
-      converter = ModelConverter.class,
-      defaultValue = "accurate")
+  @Option(names = "--model", paramLabel = "MODEL", defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--out", paramLabel = "FILE")

@@ -31,13 +31,10 @@ import shinline.metrics.advice.Advisor;
     versionProvider = Version.class,
     sortOptions = false)
 public final class AdviseCommand implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
-  @Option(names = "--as-of", paramLabel = "DATE", converter = DateConverter.class)
+  @Option(names = "--as-of", paramLabel = "DATE")
   private @Nullable LocalDate asOf;
 
   @Option(names = "--json", paramLabel = "FILE")

@@ -36,11 +36,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", required = true)
   private Path out;
 
-  @Option(
-      names = "--model",
-      paramLabel = "MODEL",
-      converter = ModelConverter.class,
-      defaultValue = "accurate")
+  @Option(names = "--model", paramLabel = "MODEL", defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--when", paramLabel = "DATE")

@@ -9,19 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.context.CommandContext;
@@ -50,7 +46,6 @@ import shinline.cli.text.Units;
 import shinline.cli.words.Words;
 import shinline.metrics.target.ShinPreset;
 import shinline.vision.clip.ClipPart;
-import shinline.vision.observation.DiscWanted;
 import shinline.vision.pose.PoseModel;
 
 /** {@code shinline check}: measures clips and prints a table for each. */
@@ -70,7 +65,7 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Mixin private FilmedOptions filmed;
 
-  @Option(names = "--bar-disc", paramLabel = "DIAMETER", converter = LengthConverter.class)
+  @Option(names = "--bar-disc", paramLabel = "DIAMETER")
   private @Nullable Length barDisc;
 
   @Option(names = "--from", paramLabel = "TIME", converter = ClipTimeConverter.class)
@@ -84,11 +79,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--capture-fps", paramLabel = "N")
   private @Nullable Double captureFps;
 
-  @Option(
-      names = "--model",
-      paramLabel = "MODEL",
-      converter = ModelConverter.class,
-      defaultValue = "accurate")
+  @Option(names = "--model", paramLabel = "MODEL", defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--json", paramLabel = "FILE")
@@ -112,11 +103,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--blur-face")
   private boolean blurFace;
 
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      converter = UnitsConverter.class,
-      defaultValue = "metric")
+  @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric")
   private Units units;
 
   private final CommandContext surroundings;
@@ -368,29 +355,6 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Iterator<String> iterator() {
       return Arrays.stream(ShinPreset.values()).map(ShinPreset::word).iterator();
-    }
-  }
-
-  static final class PlaceConverter implements ITypeConverter<DiscWanted.Place> {
-    @Override
-    public DiscWanted.Place convert(String value) {
-      Matcher place = Pattern.compile("\\s*(\\d{1,5})\\s*,\\s*(\\d{1,5})\\s*").matcher(value);
-      if (!place.matches()) {
-        throw new TypeConversionException(Words.say("check.no-place", value));
-      }
-      return new DiscWanted.Place(
-          Integer.parseInt(place.group(1)), Integer.parseInt(place.group(2)));
-    }
-  }
-
-  static final class UnitsConverter implements ITypeConverter<Units> {
-    @Override
-    public Units convert(String value) {
-      return switch (value) {
-        case "metric" -> Units.METRIC;
-        case "imperial" -> Units.IMPERIAL;
-        default -> throw new TypeConversionException(Words.say("check.no-units", value));
-      };
     }
   }
 }

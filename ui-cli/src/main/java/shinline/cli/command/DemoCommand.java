@@ -26,7 +26,7 @@ public final class DemoCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", descriptionKey = "folder")
   private Path folder;
 
-  @Option(names = "--as-of", paramLabel = "DATE", converter = DateConverter.class)
+  @Option(names = "--as-of", paramLabel = "DATE")
   private @Nullable LocalDate asOf;
 
   @Option(names = "--no-open")

@@ -27,37 +27,20 @@ final class FilmedOptions {
   @Option(
       names = "--target",
       paramLabel = "SHIN|FILE",
-      converter = TargetConverter.class,
       completionCandidates = CheckCommand.ShinWords.class,
       descriptionKey = "shinline.filmed.target")
   private @Nullable Target target;
 
-  @Option(
-      names = "--height",
-      paramLabel = "LENGTH",
-      converter = LengthConverter.class,
-      descriptionKey = "shinline.filmed.height")
+  @Option(names = "--height", paramLabel = "LENGTH", descriptionKey = "shinline.filmed.height")
   private @Nullable Length height;
 
-  @Option(
-      names = "--bench",
-      paramLabel = "LENGTH",
-      converter = LengthConverter.class,
-      descriptionKey = "shinline.filmed.bench")
+  @Option(names = "--bench", paramLabel = "LENGTH", descriptionKey = "shinline.filmed.bench")
   private @Nullable Length bench;
 
-  @Option(
-      names = "--disc",
-      paramLabel = "DIAMETER",
-      converter = LengthConverter.class,
-      descriptionKey = "shinline.filmed.disc")
+  @Option(names = "--disc", paramLabel = "DIAMETER", descriptionKey = "shinline.filmed.disc")
   private @Nullable Length disc;
 
-  @Option(
-      names = "--disc-at",
-      paramLabel = "X,Y",
-      converter = CheckCommand.PlaceConverter.class,
-      descriptionKey = "shinline.filmed.disc-at")
+  @Option(names = "--disc-at", paramLabel = "X,Y", descriptionKey = "shinline.filmed.disc-at")
   private DiscWanted.@Nullable Place discAt;
 
   @Option(names = "--roll", paramLabel = "DEG", descriptionKey = "shinline.filmed.roll")
@@ -66,18 +49,10 @@ final class FilmedOptions {
   @Option(names = "--pitch", paramLabel = "DEG", descriptionKey = "shinline.filmed.pitch")
   private @Nullable Double pitch;
 
-  @Option(
-      names = "--front",
-      paramLabel = "LEG",
-      converter = SideConverter.class,
-      descriptionKey = "shinline.filmed.front")
+  @Option(names = "--front", paramLabel = "LEG", descriptionKey = "shinline.filmed.front")
   private @Nullable Side front;
 
-  @Option(
-      names = "--facing",
-      paramLabel = "SIDE",
-      converter = SideConverter.class,
-      descriptionKey = "shinline.filmed.facing")
+  @Option(names = "--facing", paramLabel = "SIDE", descriptionKey = "shinline.filmed.facing")
   private @Nullable Side facing;
 
   /**

@@ -53,11 +53,7 @@ public final class PhotoCommand implements Callable<Integer> {
 
   @Mixin private PixelLimit limit;
 
-  @Option(
-      names = "--model",
-      paramLabel = "MODEL",
-      converter = ModelConverter.class,
-      defaultValue = "accurate")
+  @Option(names = "--model", paramLabel = "MODEL", defaultValue = "accurate")
   private PoseModel model;
 
   @Option(names = "--json", paramLabel = "FILE")
@@ -75,7 +71,6 @@ public final class PhotoCommand implements Callable<Integer> {
   @Option(
       names = "--units",
       paramLabel = "UNITS",
-      converter = CheckCommand.UnitsConverter.class,
       defaultValue = "metric",
       descriptionKey = "shinline.check.units")
   private Units units;

@@ -37,10 +37,7 @@ import shinline.cli.words.Words;
     versionProvider = Version.class,
     sortOptions = false)
 public final class ProgressCommand implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
   @Option(names = "--out", paramLabel = "FILE.html")

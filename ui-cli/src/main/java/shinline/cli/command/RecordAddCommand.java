@@ -18,10 +18,7 @@ import shinline.cli.words.Words;
     versionProvider = Version.class,
     sortOptions = false)
 final class RecordAddCommand implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
   @Mixin private SetOptions options;

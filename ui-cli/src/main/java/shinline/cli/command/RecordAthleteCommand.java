@@ -30,19 +30,16 @@ import shinline.metrics.load.MassUnit;
 final class RecordAthleteCommand implements Callable<Integer> {
   private static final int OLDEST = 110;
 
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
   @Option(names = "--birth-year", paramLabel = "YEAR")
   private @Nullable Integer birthYear;
 
-  @Option(names = "--mass", paramLabel = "MASS", converter = MassConverter.class)
+  @Option(names = "--mass", paramLabel = "MASS")
   private @Nullable Mass mass;
 
-  @Option(names = "--height", paramLabel = "LENGTH", converter = LengthConverter.class)
+  @Option(names = "--height", paramLabel = "LENGTH")
   private @Nullable Length height;
 
   @Option(names = "--consent", paramLabel = "yes|no")

@@ -26,7 +26,7 @@ final class RecordCorrectCommand implements Callable<Integer> {
   @Parameters(paramLabel = "ID", descriptionKey = "shinline.shared.id")
   private String id;
 
-  @Option(names = "--athlete", paramLabel = "ATHLETE", converter = AthleteConverter.class)
+  @Option(names = "--athlete", paramLabel = "ATHLETE")
   private @Nullable AthleteName athlete;
 
   @Option(names = "--field", paramLabel = "NAME=VALUE")

@@ -31,14 +31,10 @@ final class RecordExportCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", descriptionKey = "file")
   private Path file;
 
-  @Option(names = "--athlete", paramLabel = "ATHLETE", converter = AthleteConverter.class)
+  @Option(names = "--athlete", paramLabel = "ATHLETE")
   private @Nullable AthleteName athlete;
 
-  @Option(
-      names = "--decimal",
-      paramLabel = "point|comma",
-      defaultValue = "point",
-      converter = DecimalConverter.class)
+  @Option(names = "--decimal", paramLabel = "point|comma", defaultValue = "point")
   private DecimalSign decimal;
 
   @Mixin private final RecordPlace place;

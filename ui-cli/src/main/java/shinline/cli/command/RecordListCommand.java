@@ -22,11 +22,7 @@ import shinline.cli.words.Words;
     versionProvider = Version.class,
     sortOptions = false)
 final class RecordListCommand implements Callable<Integer> {
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(arity = "0..1", paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private @Nullable AthleteName athlete;
 
   @Mixin private final RecordPlace place;

@@ -25,17 +25,10 @@ import shinline.cli.words.Words;
 abstract class RecordNoteCommand implements Callable<Integer> {
   private static final int ADULT_YEARS = 18;
 
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      descriptionKey = "shinline.shared.note-date",
-      converter = DateConverter.class)
+  @Option(names = "--date", paramLabel = "DATE", descriptionKey = "shinline.shared.note-date")
   private @Nullable LocalDate date;
 
   @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "shinline.shared.note-text")

@@ -26,10 +26,7 @@ import shinline.cli.words.Words;
     versionProvider = Version.class,
     sortOptions = false)
 final class RecordRemoveCommand implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "ATHLETE",
-      descriptionKey = "shinline.shared.athlete",
-      converter = AthleteConverter.class)
+  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
   private AthleteName athlete;
 
   @Option(names = "--yes")

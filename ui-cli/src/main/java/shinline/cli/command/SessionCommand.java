@@ -53,11 +53,7 @@ public final class SessionCommand implements Callable<Integer> {
   @Option(names = "--watch")
   private boolean watch;
 
-  @Option(
-      names = "--decimal",
-      paramLabel = "SIGN",
-      converter = DecimalConverter.class,
-      defaultValue = "point")
+  @Option(names = "--decimal", paramLabel = "SIGN", defaultValue = "point")
   private DecimalSign decimal;
 
   @Mixin private final RecordPlace place;

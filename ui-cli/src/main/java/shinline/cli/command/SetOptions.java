@@ -3,6 +3,7 @@ package shinline.cli.command;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
@@ -12,24 +13,17 @@ import shinline.cli.record.SetFields;
 import shinline.cli.words.Words;
 import shinline.metrics.load.LoadKind;
 import shinline.metrics.load.Mass;
+import shinline.metrics.track.Side;
 import shinline.metrics.training.Purpose;
 import shinline.metrics.training.SetSource;
 
 /** The fields of a set as options; those not given are empty. */
 final class SetOptions {
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      descriptionKey = "shinline.set.date",
-      converter = DateConverter.class)
+  @Option(names = "--date", paramLabel = "DATE", descriptionKey = "shinline.set.date")
   @Nullable LocalDate date;
 
-  @Option(
-      names = "--leg",
-      paramLabel = "LEG",
-      descriptionKey = "shinline.set.leg",
-      converter = Leg.class)
-  private @Nullable String leg;
+  @Option(names = "--leg", paramLabel = "LEG", descriptionKey = "shinline.set.leg")
+  private @Nullable Side leg;
 
   @Option(names = "--step", paramLabel = "STEP", descriptionKey = "shinline.set.step")
   private @Nullable String step;
@@ -37,12 +31,8 @@ final class SetOptions {
   @Option(names = "--set", paramLabel = "LABEL", descriptionKey = "shinline.set.set")
   private @Nullable String label;
 
-  @Option(
-      names = "--purpose",
-      paramLabel = "PURPOSE",
-      descriptionKey = "shinline.set.purpose",
-      converter = PurposeWord.class)
-  private @Nullable String purpose;
+  @Option(names = "--purpose", paramLabel = "PURPOSE", descriptionKey = "shinline.set.purpose")
+  private @Nullable Purpose purpose;
 
   @Option(names = "--asked-sets", paramLabel = "N", descriptionKey = "shinline.set.asked-sets")
   private @Nullable Integer askedSets;
@@ -66,18 +56,10 @@ final class SetOptions {
       converter = LoadText.class)
   private @Nullable String load;
 
-  @Option(
-      names = "--load-kind",
-      paramLabel = "KIND",
-      descriptionKey = "shinline.set.load-kind",
-      converter = KindWord.class)
-  private @Nullable String kind;
+  @Option(names = "--load-kind", paramLabel = "KIND", descriptionKey = "shinline.set.load-kind")
+  private @Nullable LoadKind kind;
 
-  @Option(
-      names = "--vest",
-      paramLabel = "MASS",
-      descriptionKey = "shinline.set.vest",
-      converter = MassConverter.class)
+  @Option(names = "--vest", paramLabel = "MASS", descriptionKey = "shinline.set.vest")
   private @Nullable Mass vest;
 
   @Option(
@@ -90,12 +72,8 @@ final class SetOptions {
   @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "shinline.set.note")
   private @Nullable String note;
 
-  @Option(
-      names = "--source",
-      paramLabel = "SOURCE",
-      descriptionKey = "shinline.set.source",
-      converter = SourceWord.class)
-  private @Nullable String source;
+  @Option(names = "--source", paramLabel = "SOURCE", descriptionKey = "shinline.set.source")
+  private @Nullable SetSource source;
 
   @Option(names = "--reps", paramLabel = "N", descriptionKey = "shinline.set.reps")
   private @Nullable Integer reps;
@@ -149,10 +127,10 @@ final class SetOptions {
   SetFields fields() {
     SetFields fields = new SetFields();
     fields.text("date", date == null ? null : date.toString());
-    fields.text("leg", leg);
+    fields.text("leg", leg == null ? null : leg.name().toLowerCase(Locale.ROOT));
     fields.text("step", step);
     fields.text("set", label);
-    fields.text("purpose", purpose);
+    fields.text("purpose", purpose == null ? null : purpose.word());
     fields.asked("sets", askedSets).asked("reps", askedReps);
     fields.asked("target", target).asked("tempo", tempo).asked("depth", depth);
     load(fields);
@@ -160,7 +138,7 @@ final class SetOptions {
       fields.pain(pain.equals("yes"), !pain.equals("not-asked"));
     }
     fields.text("note", note);
-    fields.text("source", source);
+    fields.text("source", source == null ? null : source.word());
     fields.result("sha256", sha256).result("version", version);
     fields.result("reps", reps);
     fields.result("hit", hit).result("near", near).result("miss", miss);
@@ -182,9 +160,9 @@ final class SetOptions {
     if (load != null && load.equals("none")) {
       fields.noLoad();
     } else if (load != null) {
-      fields.load(MassConverter.parse(load).orElseThrow());
+      fields.load(OptionValues.mass(load).orElseThrow());
     }
-    fields.load("kind", kind);
+    fields.load("kind", kind == null ? null : kind.word());
     if (vest != null) {
       fields.vest(vest);
     }
@@ -209,34 +187,6 @@ final class SetOptions {
     return value;
   }
 
-  private static final class Leg implements ITypeConverter<String> {
-    @Override
-    public String convert(String value) {
-      return among(value, List.of("left", "right"));
-    }
-  }
-
-  private static final class PurposeWord implements ITypeConverter<String> {
-    @Override
-    public String convert(String value) {
-      return among(value, List.of(Purpose.values()).stream().map(Purpose::word).toList());
-    }
-  }
-
-  private static final class KindWord implements ITypeConverter<String> {
-    @Override
-    public String convert(String value) {
-      return among(value, List.of(LoadKind.values()).stream().map(LoadKind::word).toList());
-    }
-  }
-
-  private static final class SourceWord implements ITypeConverter<String> {
-    @Override
-    public String convert(String value) {
-      return among(value, List.of(SetSource.values()).stream().map(SetSource::word).toList());
-    }
-  }
-
   private static final class PainWord implements ITypeConverter<String> {
     @Override
     public String convert(String value) {
@@ -247,7 +197,7 @@ final class SetOptions {
   private static final class LoadText implements ITypeConverter<String> {
     @Override
     public String convert(String value) {
-      if (!value.equals("none") && MassConverter.parse(value).isEmpty()) {
+      if (!value.equals("none") && OptionValues.mass(value).isEmpty()) {
         throw new TypeConversionException(Words.say("option.mass", value));
       }
       return value;

@@ -22,7 +22,6 @@ import shinline.vision.pose.ImageFlip;
 import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseTracker;
 import shinline.vision.pose.RegionOfInterest;
 
@@ -60,8 +59,8 @@ final class SpeedTrial {
         return Optional.empty();
       }
       long before = System.nanoTime();
-      try (PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
-          PoseEstimator pose = PoseTracker.open(MODEL, PoseOptions.DEFAULT, detector)) {
+      try (PersonDetector detector = PersonDetector.open();
+          PoseEstimator pose = PoseTracker.open(MODEL, detector)) {
         double loadS = since(before);
         double[] looks = looks(pose, picture);
         double median = looks[looks.length / 2];

@@ -38,7 +38,6 @@ import shinline.vision.clip.FrameChoice;
 import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseOptions;
 import shinline.vision.pose.PoseTracker;
 import shinline.vision.scene.CameraPath;
 
@@ -130,8 +129,8 @@ final class SpeedProbe {
     tell("decodeS", threadS() - decode);
     due[0] = 0;
     double load = threadS();
-    try (PersonDetector detector = PersonDetector.open(PoseOptions.DEFAULT.threads());
-        PoseEstimator pose = PoseTracker.open(PoseModel.HEAVY, PoseOptions.DEFAULT, detector);
+    try (PersonDetector detector = PersonDetector.open();
+        PoseEstimator pose = PoseTracker.open(PoseModel.HEAVY, detector);
         Clip clip = open(file, looks)) {
       tell("loadS", threadS() - load);
       TrackCrossing crossing = new TrackCrossing(clip.info().widthPx(), clip.info().heightPx());

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import shinline.vision.pose.BodyLandmark;
 import shinline.vision.pose.Keypoint;
+import shinline.vision.pose.Patch;
 import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.pose.RegionOfInterest;
@@ -24,12 +25,8 @@ public final class PoseShape {
 
   private static final List<Set<BodyLandmark>> PARTS =
       List.of(
-          EnumSet.range(BodyLandmark.NOSE, BodyLandmark.RIGHT_SHOULDER),
-          EnumSet.of(
-              BodyLandmark.LEFT_SHOULDER,
-              BodyLandmark.RIGHT_SHOULDER,
-              BodyLandmark.LEFT_HIP,
-              BodyLandmark.RIGHT_HIP),
+          BodyLandmark.HEAD,
+          BodyLandmark.TRUNK,
           EnumSet.range(BodyLandmark.LEFT_SHOULDER, BodyLandmark.RIGHT_THUMB),
           EnumSet.of(BodyLandmark.LEFT_HIP, BodyLandmark.LEFT_KNEE),
           EnumSet.of(BodyLandmark.RIGHT_HIP, BodyLandmark.RIGHT_KNEE),
@@ -53,8 +50,8 @@ public final class PoseShape {
 
   /** The rectangle that holds the whole body, with a margin. */
   public static PersonBox box(PoseSighting.Found found) {
-    Extent whole = Extent.of(found, WHOLE);
-    return whole.grown(MARGIN * whole.longerSide());
+    Patch whole = Patch.around(found, WHOLE);
+    return grown(whole, MARGIN * longerSide(whole));
   }
 
   /**
@@ -62,8 +59,8 @@ public final class PoseShape {
    * all, in which a split stance hides most of the room behind it.
    */
   public static List<PersonBox> parts(PoseSighting.Found found) {
-    double margin = PART_MARGIN * Extent.of(found, WHOLE).longerSide();
-    return PARTS.stream().map(part -> Extent.of(found, part).grown(margin)).toList();
+    double margin = PART_MARGIN * longerSide(Patch.around(found, WHOLE));
+    return PARTS.stream().map(part -> grown(Patch.around(found, part), margin)).toList();
   }
 
   /** Rectangles that cover everybody in view, followed or not. */
@@ -78,31 +75,16 @@ public final class PoseShape {
     return boxes;
   }
 
-  /** The smallest rectangle around some landmarks, pixels. */
-  private record Extent(double left, double top, double right, double bottom) {
-    static Extent of(PoseSighting.Found found, Set<BodyLandmark> landmarks) {
-      double left = Double.POSITIVE_INFINITY;
-      double top = Double.POSITIVE_INFINITY;
-      double right = Double.NEGATIVE_INFINITY;
-      double bottom = Double.NEGATIVE_INFINITY;
-      for (BodyLandmark landmark : landmarks) {
-        Keypoint k = found.at(landmark);
-        left = Math.min(left, k.x());
-        right = Math.max(right, k.x());
-        top = Math.min(top, k.y());
-        bottom = Math.max(bottom, k.y());
-      }
-      return new Extent(left, top, right, bottom);
-    }
+  private static double longerSide(Patch patch) {
+    return Math.max(1, Math.max(patch.right() - patch.left(), patch.bottom() - patch.top()));
+  }
 
-    double longerSide() {
-      return Math.max(1, Math.max(right - left, bottom - top));
-    }
-
-    PersonBox grown(double margin) {
-      return new PersonBox(
-          left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin);
-    }
+  private static PersonBox grown(Patch patch, double margin) {
+    return new PersonBox(
+        patch.left() - margin,
+        patch.top() - margin,
+        patch.right() - patch.left() + 2 * margin,
+        patch.bottom() - patch.top() + 2 * margin);
   }
 
   /** The row of the picture in which mid-hip is, pixels from the top, down. */

@@ -1,5 +1,9 @@
 package shinline.vision.pose;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 /**
  * The pose model's 33 body landmarks, in the order of its output. The only place that order is
  * known.
@@ -38,6 +42,14 @@ public enum BodyLandmark {
   RIGHT_HEEL,
   LEFT_FOOT_INDEX,
   RIGHT_FOOT_INDEX;
+
+  /** Head and shoulders. */
+  public static final Set<BodyLandmark> HEAD =
+      Collections.unmodifiableSet(EnumSet.range(NOSE, RIGHT_SHOULDER));
+
+  /** Shoulders and hips. */
+  public static final Set<BodyLandmark> TRUNK =
+      Collections.unmodifiableSet(EnumSet.of(LEFT_SHOULDER, RIGHT_SHOULDER, LEFT_HIP, RIGHT_HIP));
 
   /** Knee, ankle, heel or toe: a point of which the other leg has its like nearby. */
   boolean ofLeg() {

@@ -19,12 +19,8 @@ record BodyPose(PoseSighting.Found found) {
 
   private static final List<Set<BodyLandmark>> COVERED =
       List.of(
-          EnumSet.range(BodyLandmark.NOSE, BodyLandmark.RIGHT_SHOULDER),
-          EnumSet.of(
-              BodyLandmark.LEFT_SHOULDER,
-              BodyLandmark.RIGHT_SHOULDER,
-              BodyLandmark.LEFT_HIP,
-              BodyLandmark.RIGHT_HIP),
+          BodyLandmark.HEAD,
+          BodyLandmark.TRUNK,
           EnumSet.range(BodyLandmark.LEFT_HIP, BodyLandmark.RIGHT_FOOT_INDEX));
 
   double hipX() {
@@ -80,7 +76,7 @@ record BodyPose(PoseSighting.Found found) {
   /** Rectangles that together cover head, trunk and legs. */
   List<Patch> patches() {
     double margin = PATCH_MARGIN * staturePx();
-    return COVERED.stream().map(part -> Patch.around(found, part, margin)).toList();
+    return COVERED.stream().map(part -> Patch.around(found, part).grown(margin)).toList();
   }
 
   /** How well the model says it sees knees and ankles, 0…1, mean. */

@@ -52,7 +52,6 @@ final class FollowedPerson {
 
   private final LandmarkLook landmarks;
   private final PoseGate gate;
-  private final PoseOptions options;
   private final OwnLengths own = new OwnLengths();
 
   private RegionFilter filter = new RegionFilter();
@@ -66,10 +65,9 @@ final class FollowedPerson {
   private int contradictions;
   private int upsideDown;
 
-  FollowedPerson(LandmarkLook landmarks, PoseGate gate, PoseOptions options) {
+  FollowedPerson(LandmarkLook landmarks, PoseGate gate) {
     this.landmarks = landmarks;
     this.gate = gate;
-    this.options = options;
   }
 
   /** A pass with what speaks against it. */
@@ -149,7 +147,8 @@ final class FollowedPerson {
     endUpright();
     Judged first = judged(frame, person.region(), ImageFlip.AS_FILMED, Optional.empty());
     Judged best = first;
-    for (int i = 0; i < options.settlingPasses() && best.finding().seen(); i++) {
+    if (best.finding().seen()) {
+      // A detector's region is rough; the pose found in it tells a better one.
       best = judged(frame, best.pass().circle().region(), ImageFlip.AS_FILMED, Optional.empty());
     }
     if (!best.finding().good() && effort == Effort.SEVERAL_REGIONS) {
@@ -207,10 +206,13 @@ final class FollowedPerson {
     return credit >= 1 || !led.finding().uprightBody();
   }
 
+  /**
+   * Every second look is at the mirror image. Where the model cannot tell the legs apart it answers
+   * with places between them, and the mirrored look is seldom at a loss in the same moment, so that
+   * a look nearby fills in; it also halves what the model gets wrong for one side only.
+   */
   private ImageFlip handedness() {
-    return options.passes() == PoseOptions.Passes.ALTERNATING && looks % 2 == 1
-        ? ImageFlip.MIRRORED
-        : ImageFlip.AS_FILMED;
+    return looks % 2 == 1 ? ImageFlip.MIRRORED : ImageFlip.AS_FILMED;
   }
 
   private PoseSighting accept(Judged judged, double timeS) {

@@ -19,8 +19,8 @@ final class LandmarkModel implements LandmarkLook, AutoCloseable {
   private final OnnxModel model;
   private final RegionCrop crop = newCrop();
 
-  LandmarkModel(PoseModel size, int threads) {
-    model = OnnxModel.load(size.landmarksFile(), INPUT_SIDE, threads);
+  LandmarkModel(PoseModel size) {
+    model = OnnxModel.load(size.landmarksFile(), INPUT_SIDE);
   }
 
   /** The cut both variants of the model take. */

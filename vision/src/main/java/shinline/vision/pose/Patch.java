@@ -1,10 +1,10 @@
 package shinline.vision.pose;
 
 /** An upright rectangle of the frame, pixels, y down. */
-record Patch(double left, double top, double right, double bottom) {
+public record Patch(double left, double top, double right, double bottom) {
 
-  /** The smallest one around some landmarks, with a margin on every side. */
-  static Patch around(PoseSighting.Found found, Iterable<BodyLandmark> landmarks, double marginPx) {
+  /** The smallest one around some landmarks. */
+  public static Patch around(PoseSighting.Found found, Iterable<BodyLandmark> landmarks) {
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     double top = Double.POSITIVE_INFINITY;
@@ -16,6 +16,11 @@ record Patch(double left, double top, double right, double bottom) {
       top = Math.min(top, point.y());
       bottom = Math.max(bottom, point.y());
     }
+    return new Patch(left, top, right, bottom);
+  }
+
+  /** With a margin on every side. */
+  Patch grown(double marginPx) {
     return new Patch(left - marginPx, top - marginPx, right + marginPx, bottom + marginPx);
   }
 }

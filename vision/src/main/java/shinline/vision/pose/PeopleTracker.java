@@ -55,7 +55,6 @@ final class PeopleTracker {
   private final Detector detector;
   private final LandmarkLook landmarks;
   private PoseGate gate = new PoseGate();
-  private final PoseOptions options;
   private final Map<Integer, Person> people = new LinkedHashMap<>();
   private final List<Nobody> nobodies = new ArrayList<>();
   private List<RegionOfInterest> bystanders = List.of();
@@ -63,10 +62,9 @@ final class PeopleTracker {
   private int looks;
   private int mover;
 
-  PeopleTracker(Detector detector, LandmarkLook landmarks, PoseOptions options) {
+  PeopleTracker(Detector detector, LandmarkLook landmarks) {
     this.detector = detector;
     this.landmarks = landmarks;
-    this.options = options;
   }
 
   /** Somebody under a number. */
@@ -111,7 +109,7 @@ final class PeopleTracker {
   /** Follows whoever is in this region, and nobody else known so far, from the next frame on. */
   void follow(RegionOfInterest region) {
     people.clear();
-    Person person = new Person(new FollowedPerson(landmarks, gate, options));
+    Person person = new Person(new FollowedPerson(landmarks, gate));
     person.path.follow(region);
     people.put(0, person);
     mover = 0;
@@ -309,7 +307,7 @@ final class PeopleTracker {
   /** Begins to follow somebody; not anybody who is followed already. */
   private boolean begin(
       Mat frame, DetectedPerson detected, double timeS, Map<Integer, PoseSighting> seen) {
-    FollowedPerson path = new FollowedPerson(landmarks, gate, options);
+    FollowedPerson path = new FollowedPerson(landmarks, gate);
     boolean alone = people.values().stream().noneMatch(p -> p.path.followed());
     PoseSighting sighting =
         path.begin(

@@ -17,17 +17,13 @@ public final class PersonDetector implements AutoCloseable {
   private final OnnxModel model;
   private final RegionCrop letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
 
-  private PersonDetector(int threads) {
-    model = OnnxModel.load("detector.onnx", INPUT_SIDE, threads);
+  private PersonDetector() {
+    model = OnnxModel.load("detector.onnx", INPUT_SIDE);
   }
 
-  /**
-   * Loads the detector; close it to free its memory.
-   *
-   * @param threads cores one inference may use
-   */
-  public static PersonDetector open(int threads) {
-    return new PersonDetector(threads);
+  /** Loads the detector; close it to free its memory. */
+  public static PersonDetector open() {
+    return new PersonDetector();
   }
 
   /** The people in an upright 8-bit BGR frame, the surest first; empty when there is nobody. */

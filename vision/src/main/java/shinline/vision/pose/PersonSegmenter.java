@@ -9,13 +9,13 @@ public final class PersonSegmenter implements AutoCloseable {
   private final OnnxModel model;
   private final RegionCrop crop = LandmarkModel.newCrop();
 
-  private PersonSegmenter(PoseModel size, int threads) {
-    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE, threads);
+  private PersonSegmenter(PoseModel size) {
+    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE);
   }
 
   /** Loads the model; close the segmenter to free its memory. */
-  public static PersonSegmenter open(PoseModel model, PoseOptions options) {
-    return new PersonSegmenter(model, options.threads());
+  public static PersonSegmenter open(PoseModel model) {
+    return new PersonSegmenter(model);
   }
 
   /** The mask of the person in a region, as a rule the one in which the pose was found. */

@@ -11,9 +11,9 @@ public final class PoseTracker implements PoseEstimator {
   private final LandmarkModel landmarks;
   private final PeopleTracker people;
 
-  private PoseTracker(PoseModel model, PoseOptions options, PersonDetector detector) {
-    landmarks = new LandmarkModel(model, options.threads());
-    people = new PeopleTracker(detector::detect, landmarks, options);
+  private PoseTracker(PoseModel model, PersonDetector detector) {
+    landmarks = new LandmarkModel(model);
+    people = new PeopleTracker(detector::detect, landmarks);
   }
 
   /**
@@ -21,8 +21,8 @@ public final class PoseTracker implements PoseEstimator {
    *
    * @param detector stays the caller's to close, after the tracker
    */
-  public static PoseTracker open(PoseModel model, PoseOptions options, PersonDetector detector) {
-    return new PoseTracker(model, options, detector);
+  public static PoseTracker open(PoseModel model, PersonDetector detector) {
+    return new PoseTracker(model, detector);
   }
 
   @Override

@@ -3,6 +3,6 @@ package shinline.vision.pose;
 final class FullPoseTrackerTest extends PoseEstimatorContract {
   @Override
   PoseEstimator open() {
-    return PoseTracker.open(PoseModel.FULL, PoseOptions.DEFAULT, DETECTOR);
+    return PoseTracker.open(PoseModel.FULL, DETECTOR);
   }
 }

@@ -3,6 +3,6 @@ package shinline.vision.pose;
 final class HeavyPoseTrackerTest extends PoseEstimatorContract {
   @Override
   PoseEstimator open() {
-    return PoseTracker.open(PoseModel.HEAVY, PoseOptions.DEFAULT, DETECTOR);
+    return PoseTracker.open(PoseModel.HEAVY, DETECTOR);
   }
 }

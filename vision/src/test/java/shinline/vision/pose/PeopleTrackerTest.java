@@ -14,8 +14,7 @@ final class PeopleTrackerTest {
   private static final double STATURE = 400;
 
   private final List<DrawnPerson> room = new ArrayList<>();
-  private final PeopleTracker tracker =
-      new PeopleTracker(this::detect, this::landmarks, PoseOptions.DEFAULT);
+  private final PeopleTracker tracker = new PeopleTracker(this::detect, this::landmarks);
   private int runs;
   private boolean discHidesShoulders;
   private double timeS;

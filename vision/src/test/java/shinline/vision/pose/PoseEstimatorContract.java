@@ -19,7 +19,7 @@ abstract class PoseEstimatorContract {
   private static final double FRAME_S = 1 / 30.0;
 
   /** For all tests: loading takes longer than most of them. */
-  static final PersonDetector DETECTOR = PersonDetector.open(PoseOptions.DEFAULT.threads());
+  static final PersonDetector DETECTOR = PersonDetector.open();
 
   private PoseEstimator estimator;
 

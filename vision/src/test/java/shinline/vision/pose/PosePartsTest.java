@@ -109,8 +109,6 @@ final class PosePartsTest {
   @Test
   void badParametersAreRefused() {
     assertThatThrownBy(() -> new RegionOfInterest(0, 0, 0, 0)).hasMessageContaining("size");
-    assertThatThrownBy(() -> new PoseOptions(3, 1, PoseOptions.Passes.AS_FILMED))
-        .hasMessageContaining("threads");
   }
 
   @Test
@@ -150,7 +148,7 @@ final class PosePartsTest {
 
   @Test
   void theDetectorSeesOnePersonInThePicture() {
-    try (PersonDetector detector = PersonDetector.open(1)) {
+    try (PersonDetector detector = PersonDetector.open()) {
       assertThat(detector.detect(SplitSquatPicture.read())).hasSize(1);
     }
   }
@@ -158,8 +156,8 @@ final class PosePartsTest {
   @Test
   void theMaskCoversTheKneeAndNotTheWall() {
     Mat picture = SplitSquatPicture.read();
-    try (PersonDetector detector = PersonDetector.open(1);
-        PersonSegmenter segmenter = PersonSegmenter.open(PoseModel.FULL, PoseOptions.DEFAULT)) {
+    try (PersonDetector detector = PersonDetector.open();
+        PersonSegmenter segmenter = PersonSegmenter.open(PoseModel.FULL)) {
       RegionOfInterest region = detector.detect(picture).get(0).region();
       PersonMask mask = segmenter.mask(picture, region);
       double[] knee = SplitSquatPicture.TRUTH.get(BodyLandmark.RIGHT_KNEE);
@@ -172,7 +170,7 @@ final class PosePartsTest {
 
   @Test
   void theRuntimeIsToldToStayOffTheNetwork() {
-    PersonDetector.open(1).close();
+    PersonDetector.open().close();
     assertThat(System.getProperty("ai.djl.offline")).isEqualTo("true");
     assertThat(System.getProperty("OPT_OUT_TRACKING")).isEqualTo("true");
   }
