@@ -120,7 +120,6 @@ public final class Browser implements AutoCloseable {
 
   /** What is in the window, as a picture and in words. */
   PagePicture picture() {
-    driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
     String words =
         text(
             "(() => { const all = []; const walk ="
