@@ -12,10 +12,15 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import java.lang.reflect.Field;
 import java.nio.charset.MalformedInputException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,18 +60,41 @@ public final class EveryJsonFits implements AfterEachCallback {
 
   /** Looks at every {@code .json} and every line of every {@code .jsonl} below a folder. */
   static void assertFit(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        String name = String.valueOf(file.getFileName());
-        if (name.endsWith(".json")) {
-          assertFits(file, read(file));
-        } else if (name.endsWith(".jsonl")) {
-          for (String line : read(file).split("\n")) {
-            assertFits(file, line);
-          }
+    for (Path file : below(folder)) {
+      String name = String.valueOf(file.getFileName());
+      if (name.endsWith(".json")) {
+        assertFits(file, read(file));
+      } else if (name.endsWith(".jsonl")) {
+        for (String line : read(file).split("\n")) {
+          assertFits(file, line);
         }
       }
     }
+  }
+
+  /** A browser that runs takes files of its profile away while they are listed. */
+  private static List<Path> below(Path folder) throws IOException {
+    List<Path> files = new ArrayList<>();
+    Files.walkFileTree(
+        folder,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            if (attributes.isRegularFile()) {
+              files.add(file);
+            }
+            return FileVisitResult.CONTINUE;
+          }
+
+          @Override
+          public FileVisitResult visitFileFailed(Path file, IOException why) throws IOException {
+            if (why instanceof NoSuchFileException) {
+              return FileVisitResult.CONTINUE;
+            }
+            throw why;
+          }
+        });
+    return files;
   }
 
   private static String read(Path file) throws IOException {

@@ -53,8 +53,7 @@ public final class AccuracyRun {
             command,
             ModelWords.of(model),
             scoring.unscored(),
-            new CrossValidation(scoring.known(), CalibrationFile.shipped(model))
-            .section(),
+            new CrossValidation(scoring.known(), CalibrationFile.shipped(model)).section(),
             grid.map(more -> new Accuracy(cameras.scores())));
     page.ifPresent(file -> file.write(report::write));
     return report.lines();

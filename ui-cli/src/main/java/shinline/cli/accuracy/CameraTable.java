@@ -79,12 +79,7 @@ final class CameraTable {
     for (Scored scored : SHOWN) {
       cells.add(
           cell.spread(scored)
-              .map(
-                  s ->
-                      scored.told(s.meanAbsolute())
-                          + " ("
-                          + Markdown.percent(s.coverage())
-                          + ")")
+              .map(s -> scored.told(s.meanAbsolute()) + " (" + Markdown.percent(s.coverage()) + ")")
               .orElse(Markdown.NONE));
     }
     return Markdown.row(cells.toArray(String[]::new));

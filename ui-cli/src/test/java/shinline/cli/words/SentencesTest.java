@@ -20,7 +20,8 @@ class SentencesTest {
           // The program's name before what it says, and a command line as it is typed.
           new Found("CommandContext.java", "shinline: □"),
           new Found("Version.java", "shinline □"),
-          new Found("AccuracyCommand.java", "shinline accuracy □ --model □□"),
+          new Found("AccuracyCommand.java", "shinline accuracy □□ --model □□"),
+          new Found("AccuracyCommand.java", " --cameras □"),
           // HTML for a browser: names of style classes, and the content policy.
           new Found("Figure.java", "reading □"),
           new Found("PlotFrame.java", "grid zero"),
