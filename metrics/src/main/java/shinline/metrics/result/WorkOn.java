@@ -26,6 +26,11 @@ public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
    * flags, over the reps that have it; of two alike, the weightier kind.
    */
   public static List<WorkOn> of(List<RepResult> set) {
+    return all(set).stream().limit(AT_ONCE).toList();
+  }
+
+  /** Every kind of fault in the set, in the same order. */
+  public static List<WorkOn> all(List<RepResult> set) {
     Map<FlagKind, List<Flag>> flags = new EnumMap<>(FlagKind.class);
     Map<FlagKind, List<Integer>> reps = new EnumMap<>(FlagKind.class);
     for (RepResult rep : set) {
@@ -43,7 +48,6 @@ public record WorkOn(FlagKind kind, Flag worst, List<Integer> reps) {
                     (Map.Entry<FlagKind, List<Flag>> e) -> urgency(e.getKey(), e.getValue()))
                 .thenComparing(e -> e.getKey().weight())
                 .reversed())
-        .limit(AT_ONCE)
         .map(
             e ->
                 new WorkOn(

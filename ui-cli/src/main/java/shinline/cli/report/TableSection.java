@@ -103,7 +103,7 @@ final class TableSection {
       page.leaf("b", faults);
     }
     if (!JudgementWords.reasons(rep).isEmpty()) {
-      page.leaf("span", String.join("; ", JudgementWords.reasons(rep)), "class", "reason");
+      page.leaf("span", String.join("; ", JudgementWords.brief(rep)), "class", "reason");
     }
     if (nothing) {
       page.text("–");

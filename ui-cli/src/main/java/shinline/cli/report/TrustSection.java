@@ -18,6 +18,9 @@ import shinline.metrics.result.SetUp;
 
 /** How far to trust the numbers, and what to take care of. */
 final class TrustSection {
+  /** Less reads as nothing once it is rounded. */
+  private static final double LEAST_YAW_SAID_DEG = 0.5;
+
   private TrustSection() {}
 
   static void write(Markup page, ClipReport.Measured report) {
@@ -80,7 +83,9 @@ final class TrustSection {
         .map(
             yaw ->
                 Words.say(
-                    yaw < 0 ? "report.trust.yaw-behind" : "report.trust.yaw-ahead",
+                    Math.abs(yaw) < LEAST_YAW_SAID_DEG
+                        ? "report.trust.no-turn"
+                        : yaw < 0 ? "report.trust.yaw-behind" : "report.trust.yaw-ahead",
                     Figure.number(Math.abs(yaw), 0),
                     leg))
         .orElseGet(() -> Words.say("report.trust.no-yaw", leg));
@@ -96,11 +101,15 @@ final class TrustSection {
   }
 
   static String pitch(SetUp setUp) {
-    String down = Figure.number(setUp.camera().pitchDeg(), 1);
+    double pitchDeg = setUp.camera().pitchDeg();
+    String looking =
+        Words.say(
+            pitchDeg <= -0.05 ? "camera.looking.up" : "camera.looking.down",
+            Figure.number(Math.abs(pitchDeg), 1) + "°");
     return switch (setUp.camera().pitchSource()) {
-      case GIVEN -> Words.say("report.trust.pitch-given", down);
-      case BACKGROUND -> Words.say("report.trust.pitch-background", down);
-      case NONE -> Words.say("report.trust.pitch-none", down);
+      case GIVEN -> Words.say("report.trust.pitch-given", looking);
+      case BACKGROUND -> Words.say("report.trust.pitch-background", looking);
+      case NONE -> Words.say("report.trust.pitch-none", looking);
     };
   }
 

@@ -41,6 +41,11 @@ public final class Headline {
                 .anyMatch(r -> r.verdict().equals(Optional.of(Verdict.MISS)));
   }
 
+  /** The same, or {@code every rep} when it is all of several. */
+  static String reps(List<Integer> reps, int all) {
+    return reps.size() == all && all > 1 ? Words.say("summary.every-rep") : reps(reps);
+  }
+
   /** For example {@code reps 1, 3 and 5}. */
   public static String reps(List<Integer> reps) {
     int last = reps.size() - 1;

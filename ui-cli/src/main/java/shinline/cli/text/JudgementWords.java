@@ -2,6 +2,7 @@ package shinline.cli.text;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.Finding;
@@ -25,6 +26,28 @@ public final class JudgementWords {
       return List.of(Words.of(judgement.notJudged().get(), "reason"));
     }
     return judgement.findings().stream().flatMap(f -> reason(f).stream()).toList();
+  }
+
+  /** The same where the limits stand close by, so that only amount and direction are told. */
+  public static List<String> brief(RepResult rep) {
+    if (rep.judgement().notJudged().isPresent()) {
+      return reasons(rep);
+    }
+    return rep.judgement().findings().stream()
+        .flatMap(
+            f ->
+                f instanceof Finding.Outside outside
+                    ? Stream.of(brief(outside))
+                    : reason(f).stream())
+        .toList();
+  }
+
+  private static String brief(Finding.Outside finding) {
+    return Words.say(
+        "finding.outside",
+        name(finding.limit()),
+        Amount.of(finding.by(), finding.limit().unit()),
+        side(finding.limit().aspect(), finding.end()));
   }
 
   /** Empty for a limit that is met. */
@@ -60,6 +83,16 @@ public final class JudgementWords {
     return Words.of(limit.aspect(), "name");
   }
 
+  /** What is outside and to which side, for example {@code thigh too high}. */
+  static String outside(Finding.Outside finding) {
+    return Words.say(
+        "finding.beyond", name(finding.limit()), beyond(finding.limit(), finding.end()));
+  }
+
+  static String tooClose(Finding.TooClose finding) {
+    return Words.say("finding.too-close", name(finding.limit()));
+  }
+
   private static String beyond(Limit limit, Limit.End end) {
     return limit
         .band()
@@ -77,7 +110,7 @@ public final class JudgementWords {
   }
 
   /** Says what is known without a scale, and how to get one. */
-  private static String why(Finding.Unmeasured finding) {
+  static String why(Finding.Unmeasured finding) {
     return finding
         .kneePastToeFootPct()
         .map(

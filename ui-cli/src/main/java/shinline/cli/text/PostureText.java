@@ -53,7 +53,7 @@ public final class PostureText {
     lines.add(Words.say("text.seen", parts.setUp(posture.setUp())));
     lines.add(picture(report.photo()));
     SetUpWords.warnings(posture.setUp(), report.warnings()).stream()
-        .map(w -> Words.say("text.note", w))
+        .map(SetText::note)
         .forEach(lines::add);
     return lines;
   }
@@ -94,7 +94,7 @@ public final class PostureText {
     lines.add(Words.say("text.not-measured", TextParts.sentence(PhotoWords.reason(report.why()))));
     lines.add(Words.say("text.to-do", TextParts.sentence(PhotoWords.advice(report.why()))));
     lines.add(picture(report.photo()));
-    report.warnings().stream().map(w -> Words.say("text.note", w)).forEach(lines::add);
+    report.warnings().stream().map(SetText::note).forEach(lines::add);
     return lines;
   }
 

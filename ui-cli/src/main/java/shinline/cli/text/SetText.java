@@ -4,18 +4,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.words.PrintedName;
 import shinline.cli.words.Words;
 import shinline.metrics.result.Aspect;
-import shinline.metrics.result.Flag;
+import shinline.metrics.result.Finding;
+import shinline.metrics.result.Gap;
 import shinline.metrics.result.Measure;
+import shinline.metrics.result.MeasureUnit;
+import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepResult;
 import shinline.metrics.result.SetResult;
 import shinline.metrics.result.Verdict;
-import shinline.metrics.target.Target;
+import shinline.metrics.result.Warning;
 
 /** One clip's report as lines of text, verdict first. */
 public final class SetText {
@@ -50,14 +55,14 @@ public final class SetText {
     lines.add(layout.paint().heading(PrintedName.of(report.clip().fileName())));
     lines.add(TextParts.sentence(Headline.of(set)));
     lines.add("");
-    lines.addAll(table(set));
+    lines.addAll(tables(set));
     lines.addAll(notes(set));
     lines.add("");
     lines.add(Words.say("text.target", parts.target(set.target())));
     lines.add(Words.say("text.seen", parts.setUp(set.setUp())));
     lines.add(Words.say("text.clip", clip(report.clip())));
     SetUpWords.warnings(set.setUp(), report.warnings()).stream()
-        .map(w -> Words.say("text.note", w))
+        .map(SetText::note)
         .forEach(lines::add);
     return lines;
   }
@@ -69,7 +74,7 @@ public final class SetText {
         Words.say("text.not-measured", TextParts.sentence(RefusalWords.reason(report.why()))));
     lines.add(Words.say("text.to-do", TextParts.sentence(RefusalWords.advice(report.why()))));
     lines.add(Words.say("text.clip", clip(report.clip())));
-    report.warnings().stream().map(w -> Words.say("text.note", w)).forEach(lines::add);
+    report.warnings().stream().map(SetText::note).forEach(lines::add);
     return lines;
   }
 
@@ -80,16 +85,38 @@ public final class SetText {
         Words.say("text.to-do", TextParts.sentence(report.advice())));
   }
 
-  private List<String> table(SetResult set) {
-    Measure kneeMeasure = kneeMeasure(set);
+  /** Two tables, each narrow enough for a small terminal: the bottom, and the tempo. */
+  private List<String> tables(SetResult set) {
     List<Aspect> shown = ShownAspects.of(set.target());
+    List<String> lines = new ArrayList<>();
+    lines.addAll(
+        table(
+            set,
+            shown.stream().filter(a -> a.unit() != MeasureUnit.SECONDS).toList(),
+            new TextTable.Column(Words.say("table.verdict"), "", TextTable.Edge.LEFT),
+            this::verdict));
+    lines.add("");
+    lines.addAll(
+        table(
+            set,
+            shown.stream().filter(a -> a.unit() == MeasureUnit.SECONDS).toList(),
+            new TextTable.Column(Words.say("table.look-at"), "", TextTable.Edge.LEFT),
+            SetText::lookAt));
+    return lines;
+  }
+
+  private List<String> table(
+      SetResult set,
+      List<Aspect> shown,
+      TextTable.Column last,
+      Function<RepResult, TextTable.Cell> lastCell) {
+    Measure kneeMeasure = kneeMeasure(set);
     List<TextTable.Column> columns = new ArrayList<>();
     columns.add(number(Words.say("table.rep"), ""));
     for (Aspect aspect : shown) {
       columns.add(number(Words.of(aspect, "column"), unit(aspect, kneeMeasure)));
     }
-    columns.add(words(Words.say("table.verdict")));
-    columns.add(words(Words.say("table.look-at")));
+    columns.add(last);
     TextTable table = new TextTable(columns);
     for (RepResult rep : set.reps()) {
       List<TextTable.Cell> cells = new ArrayList<>();
@@ -100,16 +127,18 @@ public final class SetText {
                 ? parts.cell(rep.at(kneeMeasure), kneeMeasure.unit())
                 : parts.cell(rep.at(aspect), aspect.unit()));
       }
-      cells.add(verdict(rep));
-      cells.add(
-          TextTable.Cell.of(
-              rep.flags().stream()
-                  .map(f -> FlagWords.of(f.kind()))
-                  .distinct()
-                  .collect(Collectors.joining(", "))));
+      cells.add(lastCell.apply(rep));
       table.row(cells);
     }
     return table.lines(layout);
+  }
+
+  private static TextTable.Cell lookAt(RepResult rep) {
+    return TextTable.Cell.of(
+        rep.flags().stream()
+            .map(f -> FlagWords.of(f.kind()))
+            .distinct()
+            .collect(Collectors.joining(", ")));
   }
 
   /** A rep that a fault spoils is never shown as good. */
@@ -144,62 +173,49 @@ public final class SetText {
   private List<String> notes(SetResult set) {
     List<String> lines = new ArrayList<>();
     NothingFound.of(set).map(said -> INDENT + TextParts.sentence(said)).ifPresent(lines::add);
-    for (RepResult rep : set.reps()) {
-      if (!JudgementWords.reasons(rep).isEmpty()) {
-        lines.add(
-            INDENT
-                + Words.say(
-                    "text.reasons", rep.rep(), String.join("; ", JudgementWords.reasons(rep))));
-      }
-      for (Flag flag : rep.flags()) {
-        lines.add(INDENT + Words.say("text.flag.of-rep", rep.rep(), flag(flag)));
-      }
-    }
-    Map<String, List<String>> repsOf = new LinkedHashMap<>();
-    for (RepResult rep : set.reps()) {
-      missing(rep, set.target())
-          .forEach(
-              (what, reason) ->
-                  repsOf
-                      .computeIfAbsent(Words.say("text.gap", what, reason), k -> new ArrayList<>())
-                      .add(Integer.toString(rep.rep())));
-    }
-    repsOf.forEach(
-        (what, reps) ->
-            lines.add(
-                INDENT
-                    + layout.signs().dash()
-                    + " "
-                    + Words.say(
-                        "text.reasons", String.join(", ", reps), TextParts.sentence(what))));
-    NotCountedWords.of(set)
+    SetFindings.of(set, parts).forEach(line -> lines.add(INDENT + TextParts.sentence(line)));
+    gaps(set)
         .forEach(
-            line -> lines.add(INDENT + layout.signs().dash() + " " + TextParts.sentence(line)));
+            (gap, reps) ->
+                lines.add(
+                    dashed(
+                        Words.say(
+                            "text.found.why",
+                            Words.say("finding.unmeasured", Words.of(gap.aspect(), "noun")),
+                            Headline.reps(reps, set.reps().size()),
+                            Words.of(gap.why(), "reason")))));
+    NotCountedWords.of(set).forEach(line -> lines.add(dashed(line)));
     if (!lines.isEmpty()) {
       lines.add(0, "");
     }
     return lines;
   }
 
-  private Map<String, String> missing(RepResult rep, Target target) {
-    Map<String, String> reasons = new LinkedHashMap<>();
-    for (Aspect aspect : ShownAspects.of(target)) {
-      rep.at(aspect)
-          .fold(
-              measured -> null,
-              gap -> reasons.put(Words.of(aspect, "noun"), Words.of(gap.gap(), "reason")));
-    }
-    return reasons;
+  private String dashed(String line) {
+    return INDENT + layout.signs().dash() + " " + TextParts.sentence(line);
   }
 
-  private String flag(Flag flag) {
-    return Words.say(
-        "text.flag",
-        flag.atS(),
-        flag.frame(),
-        FlagWords.of(flag.kind()),
-        parts.quantity(flag.value(), flag.unit()),
-        parts.quantity(flag.limit(), flag.unit()));
+  private record MissingCell(Aspect aspect, Gap why) {}
+
+  /** Why cells of the table are empty, but for what the judgement or a note says already. */
+  private static Map<MissingCell, List<Integer>> gaps(SetResult set) {
+    boolean shouldersNoted = set.setUp().warnings().contains(Warning.PlainWarning.SHOULDERS_HIDDEN);
+    Map<MissingCell, List<Integer>> gaps = new LinkedHashMap<>();
+    for (RepResult rep : set.reps()) {
+      for (Aspect aspect : ShownAspects.of(set.target())) {
+        boolean judged =
+            rep.judgement().findings().stream()
+                .anyMatch(
+                    f -> f instanceof Finding.Unmeasured && f.aspect().equals(Optional.of(aspect)));
+        if (!judged && rep.at(aspect) instanceof Reading.NotMeasured missing) {
+          if (missing.gap() != Gap.SHOULDERS_HIDDEN || !shouldersNoted) {
+            gaps.computeIfAbsent(new MissingCell(aspect, missing.gap()), k -> new ArrayList<>())
+                .add(rep.rep());
+          }
+        }
+      }
+    }
+    return gaps;
   }
 
   private String clip(ClipFacts clip) {
@@ -214,11 +230,11 @@ public final class SetText {
         ModelWords.of(clip.poseModel()));
   }
 
-  private static TextTable.Column number(String name, String unit) {
-    return new TextTable.Column(name, unit, TextTable.Edge.RIGHT);
+  static String note(String warning) {
+    return Words.say("text.note", warning.endsWith(".") ? warning : warning + ".");
   }
 
-  private static TextTable.Column words(String name) {
-    return new TextTable.Column(name, "", TextTable.Edge.LEFT);
+  private static TextTable.Column number(String name, String unit) {
+    return new TextTable.Column(name, unit, TextTable.Edge.RIGHT);
   }
 }

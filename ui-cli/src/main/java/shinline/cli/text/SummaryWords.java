@@ -40,10 +40,12 @@ final class SummaryWords {
       Verdict only = against.verdicts().keySet().iterator().next();
       return Words.of(only, "of-one", target);
     }
-    int hits = against.count(Verdict.HIT);
-    if (hits == reps) {
-      return Words.say("summary.all-hit", target);
+    for (Verdict verdict : Verdict.values()) {
+      if (against.count(verdict) == reps) {
+        return Words.of(verdict, "of-all", target);
+      }
     }
+    int hits = against.count(Verdict.HIT);
     String first =
         hits == 0
             ? Words.say("summary.none-hit", target)
@@ -60,9 +62,7 @@ final class SummaryWords {
 
   private static String words(SetSummary.Theme theme, int all) {
     List<Integer> reps = theme.reps();
-    String where =
-        reps.size() == all && all > 1 ? Words.say("summary.every-rep") : Headline.reps(reps);
-    return Words.say("summary.worst", what(theme.example(), reps.size()), where);
+    return Words.say("summary.worst", what(theme.example(), reps.size()), Headline.reps(reps, all));
   }
 
   private static String what(Finding example, int reps) {

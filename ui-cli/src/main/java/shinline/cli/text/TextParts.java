@@ -88,9 +88,9 @@ final class TextParts {
         });
     parts.add(
         switch (camera.pitchSource()) {
-          case GIVEN -> Words.say("seen.pitch-given", signedDegrees(camera.pitchDeg()));
-          case BACKGROUND -> Words.say("seen.pitch-background", signedDegrees(camera.pitchDeg()));
-          case NONE -> Words.say("seen.pitch-none", signedDegrees(camera.pitchDeg()));
+          case GIVEN -> Words.say("seen.pitch-given", looking(camera.pitchDeg()));
+          case BACKGROUND -> Words.say("seen.pitch-background", looking(camera.pitchDeg()));
+          case NONE -> Words.say("seen.pitch-none", looking(camera.pitchDeg()));
         });
     camera
         .yawDeg()
@@ -143,7 +143,14 @@ final class TextParts {
   }
 
   private String signedDegrees(double degrees) {
-    return String.format(Locale.ROOT, "%+.1f", degrees) + layout.signs().degree();
+    double tidy = Math.abs(degrees) < 0.05 ? 0 : degrees;
+    return String.format(Locale.ROOT, tidy == 0 ? "%.1f" : "%+.1f", tidy) + layout.signs().degree();
+  }
+
+  private String looking(double pitchDeg) {
+    return Words.say(
+        pitchDeg <= -0.05 ? "camera.looking.up" : "camera.looking.down",
+        String.format(Locale.ROOT, "%.1f", Math.abs(pitchDeg)) + layout.signs().degree());
   }
 
   private static String word(Side side) {

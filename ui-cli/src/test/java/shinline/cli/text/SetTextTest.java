@@ -3,9 +3,15 @@ package shinline.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
+import shinline.metrics.result.Flag;
+import shinline.metrics.result.RepJudgement;
+import shinline.metrics.result.RepResult;
+import shinline.metrics.result.SetResult;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 
@@ -30,14 +36,65 @@ class SetTextTest {
     String text = text(Typography.RICH, Paint.NONE, Units.METRIC);
     assertThat(text)
         .contains(
-            "– Rep 2: Rear knee not measured: the points it needs were not seen at the bottom.");
+            "– Rear knee not measured in rep 2: the points it needs were not seen at the bottom.");
     assertThat(text).doesNotContain("-0.0");
   }
 
   @Test
   void aFlagSaysWhenAndByHowMuch() {
     assertThat(text(Typography.RICH, Paint.NONE, Units.METRIC))
-        .contains("Rep 2, 3.2 s (frame 96): front heel lifts, 2.5 cm against a limit of 1.0 cm");
+        .contains("Front heel lifts in rep 2: 2.5 cm, should be at most 1.0 cm (at 3.2 s).");
+  }
+
+  /** Rep 2 of the usual set four times over, each with its own heel. */
+  private static ClipReport.Measured heels(double... risesCm) {
+    ClipReport.Measured report = Sets.measured("x.mp4");
+    SetResult set = report.set();
+    RepResult like = set.reps().get(1);
+    Flag heel = like.flags().get(0);
+    List<RepResult> reps = new ArrayList<>();
+    for (double rise : risesCm) {
+      int rep = reps.size() + 1;
+      Flag flag =
+          new Flag(heel.kind(), 10.0 * rep, heel.frame(), rise, heel.limit(), heel.unit(), 1);
+      reps.add(
+          new RepResult(
+              rep,
+              like.times(),
+              like.tempo(),
+              like.atBottom(),
+              like.drive(),
+              like.shortRange(),
+              new RepJudgement(rep, like.judgement().findings()),
+              rise > 0 ? List.of(flag) : List.of()));
+    }
+    return new ClipReport.Measured(
+        report.clip(),
+        new SetResult(
+            set.setUp(),
+            set.target(),
+            reps,
+            set.trend(),
+            set.fading(),
+            set.summary(),
+            set.series()),
+        report.warnings());
+  }
+
+  @Test
+  void aFaultOfSeveralRepsIsOneLineWithItsRangeAndItsWorst() {
+    String text =
+        String.join(
+            "\n",
+            new SetText(new Layout(Typography.RICH, Paint.NONE, Units.METRIC))
+                .lines(heels(2.5, 0, 4.0, 3.1)));
+    assertThat(text)
+        .containsOnlyOnce("Front heel lifts")
+        .contains(
+            "Front heel lifts in reps 1, 3 and 4: 2.5 cm to 4.0 cm, should be at most 1.0 cm"
+                + " (worst in rep 3, at 30.0 s).")
+        .containsOnlyOnce("Knee short of the past-toe band in every rep")
+        .containsOnlyOnce("Rear knee not measured in every rep");
   }
 
   private static String text(Target target) {

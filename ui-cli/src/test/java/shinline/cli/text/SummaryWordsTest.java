@@ -68,14 +68,13 @@ class SummaryWordsTest {
         .isEqualTo(
             "5 reps: 1 hit the upright target, 4 missed; shin up to 12° short in reps 1, 3 and 5");
     assertThat(sentence(thighHigh(8), thighHigh(6)))
-        .isEqualTo(
-            "2 reps: none hit the upright target, 2 missed; thigh up to 8° too high in every rep");
+        .isEqualTo("2 reps: all missed the upright target; thigh up to 8° too high in every rep");
   }
 
   @Test
   void equallyCommonFaultsAreRankedByTheMargin() {
     assertThat(sentence(shinShort(4), thighHigh(5)))
-        .isEqualTo("2 reps: none hit the upright target, 2 missed; thigh 5° too high in rep 2");
+        .isEqualTo("2 reps: all missed the upright target; thigh 5° too high in rep 2");
   }
 
   @Test
