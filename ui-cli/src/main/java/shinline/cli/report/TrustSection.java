@@ -82,12 +82,12 @@ final class TrustSection {
         .yawDeg()
         .map(
             yaw ->
-                Words.say(
-                    Math.abs(yaw) < LEAST_YAW_SAID_DEG
-                        ? "report.trust.no-turn"
-                        : yaw < 0 ? "report.trust.yaw-behind" : "report.trust.yaw-ahead",
-                    Figure.number(Math.abs(yaw), 0),
-                    leg))
+                Math.abs(yaw) < LEAST_YAW_SAID_DEG
+                    ? Words.say("report.trust.no-turn", leg)
+                    : Words.say(
+                        yaw < 0 ? "report.trust.yaw-behind" : "report.trust.yaw-ahead",
+                        Figure.number(Math.abs(yaw), 0),
+                        leg))
         .orElseGet(() -> Words.say("report.trust.no-yaw", leg));
   }
 
