@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import shinline.cli.words.Words;
+import shinline.metrics.judgement.Asked;
 import shinline.metrics.result.Aspect;
 import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.RepResult;
@@ -79,7 +80,9 @@ final class PlotSection {
     swatch("lowering", Words.of(Aspect.LOWERING, "noun"));
     swatch("hold", Words.of(Aspect.HOLD, "noun"));
     swatch("drive", Words.of(Aspect.DRIVE, "noun"));
-    swatch("band", Words.say("report.plots.band"));
+    if (!Asked.of(set.target()).isEmpty()) {
+      swatch("band", Words.say("report.plots.band"));
+    }
     page.leaf("span", Words.say("report.plots.point"), "class", "live");
     page.end();
   }

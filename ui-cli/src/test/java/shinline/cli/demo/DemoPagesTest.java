@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -97,6 +98,14 @@ class DemoPagesTest {
     browser.open(page(name), widthPx, (int) heightPx);
     String shot = name.replaceAll("[^a-z]+", "-");
     browser.shoot(SHOTS.resolve("squad-" + shot + "-" + widthPx + "-" + scheme + ".png"));
+  }
+
+  /** Six athletes and the cautions, for a clipboard. */
+  @Test
+  void theTeamPagePrintsOnOneSheet() throws IOException {
+    browser.scheme("light");
+    browser.open(page("team.html"), 1280, 900);
+    assertThat(browser.sheets(SHOTS.resolve("squad-team.pdf"))).isEqualTo(1);
   }
 
   @ParameterizedTest

@@ -3,9 +3,11 @@ package shinline.cli.report;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -56,6 +58,18 @@ public final class Browser implements AutoCloseable {
 
   public static boolean present() {
     return PROGRAM.canExecute() && DRIVER.canExecute();
+  }
+
+  /** Prints what is open into that file, and counts the sheets. */
+  public int sheets(Path pdf) throws IOException {
+    Map<String, Object> printed =
+        driver()
+            .executeCdpCommand(
+                "Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
+    byte[] bytes = Base64.getDecoder().decode(String.valueOf(printed.get("data")));
+    Files.createDirectories(pdf.toAbsolutePath().getParent());
+    Files.write(pdf, bytes);
+    return new String(bytes, StandardCharsets.ISO_8859_1).split("/Type /Page\\b", -1).length - 1;
   }
 
   ChromeDriver driver() {

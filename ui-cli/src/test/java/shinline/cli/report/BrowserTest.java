@@ -8,9 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -242,15 +240,7 @@ class BrowserTest {
   @ValueSource(strings = {"gym1-bench-clean", "plain1-bench-shallow", "eight-faulty", "eight-bar"})
   void aPagePrintsOnTwoSheets(String clip) throws IOException {
     browser.open(page(clip), LAPTOP_PX, 900);
-    Map<String, Object> printed =
-        browser
-            .driver()
-            .executeCdpCommand(
-                "Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
-    byte[] pdf = Base64.getDecoder().decode(String.valueOf(printed.get("data")));
-    Files.write(SHOTS.resolve(clip + ".pdf"), pdf);
-    String text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
-    assertThat(text.split("/Type /Page\\b", -1)).hasSize(3);
+    assertThat(browser.sheets(SHOTS.resolve(clip + ".pdf"))).isEqualTo(2);
   }
 
   /** README and docs/report.md show the page as the program makes it now. */
