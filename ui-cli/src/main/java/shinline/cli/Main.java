@@ -95,7 +95,12 @@ public final class Main {
     line.setExpandAtFiles(false);
     line.setParameterExceptionHandler((e, unused) -> usage(e));
     line.setExecutionExceptionHandler((e, unused, parsed) -> failure(e));
-    return line.execute(args);
+    int code = line.execute(args);
+    if (surroundings.out().checkError()) {
+      surroundings.complain(Words.say("output.failed"));
+      return ExitCode.USAGE.number();
+    }
+    return code;
   }
 
   /** The commands with their options and help. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -247,5 +248,39 @@ class MainTest {
     assertThat(Main.wantsColour(Map.of("TERM", "xterm"))).isTrue();
     assertThat(Main.wantsColour(Map.of("TERM", "dumb"))).isFalse();
     assertThat(Main.wantsColour(Map.of("NO_COLOR", "1"))).isFalse();
+  }
+
+  @Test
+  void aNumberThatIsNoneIsToldWhatToTypeInstead() {
+    assertThat(run("check", "good.mp4", "--capture-fps", "fast")).isEqualTo(2);
+    assertThat(err.toString()).contains("'fast' is no number; write digits alone");
+  }
+
+  /** As when the disk is full: every write fails. */
+  @Test
+  void outputThatCannotBeWrittenIsAFailure() {
+    Writer full =
+        new Writer() {
+          @Override
+          public void write(char[] text, int from, int length) throws IOException {
+            throw new IOException("No space left on device");
+          }
+
+          @Override
+          public void flush() {}
+
+          @Override
+          public void close() {}
+        };
+    CommandContext context =
+        new CommandContext(
+            new PrintWriter(full),
+            new PrintWriter(err),
+            Typography.PLAIN,
+            Paint.NONE,
+            CommandContext.Watched.PIPE);
+    assertThat(new Main(context, (clip, options, progress) -> Sets.free("x.mp4")).run("--version"))
+        .isEqualTo(2);
+    assertThat(err.toString()).contains("could not be written");
   }
 }

@@ -53,6 +53,10 @@ public final class OptionValues {
     line.registerConverter(Purpose.class, v -> among(v, Purpose.values(), Purpose::word));
     line.registerConverter(LoadKind.class, v -> among(v, LoadKind.values(), LoadKind::word));
     line.registerConverter(SetSource.class, v -> among(v, SetSource.values(), SetSource::word));
+    line.registerConverter(Double.class, OptionValues::number);
+    line.registerConverter(double.class, OptionValues::number);
+    line.registerConverter(Integer.class, OptionValues::whole);
+    line.registerConverter(int.class, OptionValues::whole);
   }
 
   private static AthleteName athlete(String value) {
@@ -68,6 +72,22 @@ public final class OptionValues {
       return LocalDate.parse(value.strip());
     } catch (DateTimeException e) {
       throw refused(Words.say("option.date", value));
+    }
+  }
+
+  private static double number(String value) {
+    try {
+      return Double.parseDouble(value.strip());
+    } catch (NumberFormatException e) {
+      throw refused(Words.say("option.number", value));
+    }
+  }
+
+  private static int whole(String value) {
+    try {
+      return Integer.parseInt(value.strip());
+    } catch (NumberFormatException e) {
+      throw refused(Words.say("option.whole", value));
     }
   }
 
