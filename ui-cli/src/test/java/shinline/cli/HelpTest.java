@@ -2,7 +2,6 @@ package shinline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,25 +9,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 import shinline.cli.context.CommandContext;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.cli.words.Words;
 
 /** The help of every command comes from the bundle, and the bundle explains nothing else. */
 class HelpTest {
   private static Stream<CommandSpec> commands() {
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(new StringWriter()),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(new StringWriter(), new StringWriter());
     CommandLine line = Main.standard(context).commands();
     return withThoseUnder(line).map(CommandLine::getCommandSpec);
   }

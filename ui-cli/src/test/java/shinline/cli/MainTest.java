@@ -3,7 +3,6 @@ package shinline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -19,8 +18,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
 import shinline.vision.pose.PoseModel;
@@ -44,12 +41,7 @@ class MainTest {
 
   private int runWithPages(String... args) {
     CommandContext surroundings =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return new Main(
             surroundings,
             (clip, options, progress) -> {

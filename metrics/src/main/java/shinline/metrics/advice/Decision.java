@@ -1,6 +1,5 @@
 package shinline.metrics.advice;
 
-import java.util.Locale;
 
 /** What is next, in one word. */
 public enum Decision {
@@ -12,9 +11,4 @@ public enum Decision {
   NEXT_TARGET,
   NEXT_STEP,
   STAY;
-
-  /** As written in files, for example {@code raise-load}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

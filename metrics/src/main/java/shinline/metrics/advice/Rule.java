@@ -1,6 +1,5 @@
 package shinline.metrics.advice;
 
-import java.util.Locale;
 
 /** The rules of what is next (docs/ladder.md), as given for a reason. */
 public enum Rule {
@@ -30,9 +29,4 @@ public enum Rule {
   STEP_CLOSED,
   THREE_REP_MAXIMUM,
   TOP_OF_LADDER;
-
-  /** As written in files, for example {@code weekly-raise}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

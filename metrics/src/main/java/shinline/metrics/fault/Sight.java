@@ -3,7 +3,6 @@ package shinline.metrics.fault;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 
@@ -22,11 +21,6 @@ public enum Sight {
 
   Sight(Predicate<RepEvidence> seen) {
     this.seen = seen;
-  }
-
-  /** Name in the result format, for example {@code front-foot}. */
-  public String jsonName() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /**

@@ -5,7 +5,7 @@ package shinline.metrics.geometry;
  *
  * @param radians finite, not wrapped
  */
-public record Angle(double radians) implements Comparable<Angle> {
+public record Angle(double radians) {
 
   public static final Angle ZERO = new Angle(0);
 
@@ -23,10 +23,6 @@ public record Angle(double radians) implements Comparable<Angle> {
     return Math.toDegrees(radians);
   }
 
-  public Angle plus(Angle other) {
-    return new Angle(radians + other.radians);
-  }
-
   public Angle minus(Angle other) {
     return new Angle(radians - other.radians);
   }
@@ -35,10 +31,5 @@ public record Angle(double radians) implements Comparable<Angle> {
   public Angle wrapped() {
     double turned = Math.IEEEremainder(radians, 2 * Math.PI);
     return new Angle(turned == -Math.PI ? Math.PI : turned);
-  }
-
-  @Override
-  public int compareTo(Angle other) {
-    return Double.compare(radians, other.radians);
   }
 }

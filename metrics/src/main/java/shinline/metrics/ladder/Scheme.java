@@ -13,9 +13,4 @@ public record Scheme(int sets, int reps) {
       throw new IllegalArgumentException(sets + " x " + reps);
     }
   }
-
-  /** For example {@code 3x8}. */
-  public String word() {
-    return sets + "x" + reps;
-  }
 }

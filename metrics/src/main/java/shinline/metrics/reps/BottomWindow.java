@@ -42,9 +42,4 @@ public record BottomWindow(double fromS, double toS, double lowestS) {
   public OptionalDouble bottomMedian(Series series) {
     return RobustStatistics.median(series.seenValues(this::holds));
   }
-
-  /** How many samples inside the window were seen. */
-  public int seenCount(Series series) {
-    return series.seenValues(this::holds).length;
-  }
 }

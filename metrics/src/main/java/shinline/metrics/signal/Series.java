@@ -125,11 +125,6 @@ public final class Series {
     return value[i];
   }
 
-  /** Value of a sample, empty when missing. */
-  public OptionalDouble at(int i) {
-    return seen[i] ? OptionalDouble.of(value[i]) : OptionalDouble.empty();
-  }
-
   /** A copy of the times, seconds. */
   public double[] times() {
     return timeS.clone();
@@ -141,10 +136,6 @@ public final class Series {
       count += one ? 1 : 0;
     }
     return count;
-  }
-
-  public boolean complete() {
-    return seenCount() == size();
   }
 
   /** The stretches without a missing sample, in order. */

@@ -1,8 +1,6 @@
 package shinline.metrics.training;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Where the counts of a set come from. */
 public enum SetSource {
@@ -14,9 +12,5 @@ public enum SetSource {
   /** As written in files, for example {@code by-hand}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  public static Optional<SetSource> of(String word) {
-    return Arrays.stream(values()).filter(s -> s.word().equals(word)).findFirst();
   }
 }

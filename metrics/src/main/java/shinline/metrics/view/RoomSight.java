@@ -18,11 +18,6 @@ public record RoomSight(
   /** A half width of 95 % in standard deviations. */
   public static final double NINETY_FIVE = 1.96;
 
-  /** Lines that tell the roll alone. */
-  public static RoomSight ofRoll(double rollDeg, double sigmaDeg) {
-    return new RoomSight(rollDeg, sigmaDeg, Optional.empty(), Optional.empty());
-  }
-
   /**
    * Tangent of the camera's angle to a family of parallel lines over the focal length.
    *

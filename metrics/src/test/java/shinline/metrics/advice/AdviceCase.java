@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -206,17 +207,22 @@ final class AdviceCase {
             vest.length > 1 ? Optional.of(Mass.of(vest[1], unit)) : Optional.empty()));
   }
 
+  /** A constant as the case writes it. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
   /** The answer as the case writes it. */
   static String text(Advice advice) {
     return Stream.concat(
-            Stream.of(advice.decision().word()),
+            Stream.of(word(advice.decision())),
             advice.prescription().stream()
                 .flatMap(
                     p ->
                         Stream.of(
                             p.step(),
                             p.target(),
-                            p.scheme().word(),
+                            p.scheme().sets() + "x" + p.scheme().reps(),
                             p.tempo().orElse("?"),
                             p.load().map(AdviceCase::text).orElse("none"))))
         .reduce((a, b) -> a + " " + b)

@@ -38,6 +38,6 @@ class AdvisorTest {
     assertThat(AdviceCase.all()).noneMatch(c -> c.next.isEmpty());
     assertThat(AdviceCase.all().stream().map(c -> c.next.split(" ")[0]).distinct())
         .containsExactlyInAnyOrder(
-            Stream.of(Decision.values()).map(Decision::word).toArray(String[]::new));
+            Stream.of(Decision.values()).map(AdviceCase::word).toArray(String[]::new));
   }
 }

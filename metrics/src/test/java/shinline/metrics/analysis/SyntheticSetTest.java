@@ -444,7 +444,7 @@ class SyntheticSetTest {
     SetResult off =
         measured(
             TrackMaker.film(motion).shouldersApart(0.1).track(),
-            seen.withRoom(Optional.of(RoomSight.ofRoll(0, 0.25))));
+            seen.withRoom(Optional.of(new RoomSight(0, 0.25, Optional.empty(), Optional.empty()))));
     assertThat(kinds(square.reps().get(1))).containsExactly(FlagKind.BACK_ROUNDS);
     assertThat(off.setUp().camera().yawDeg()).isPresent();
     assertThat(kinds(off.reps().get(1))).doesNotContain(FlagKind.BACK_ROUNDS);

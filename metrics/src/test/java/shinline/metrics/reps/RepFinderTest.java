@@ -379,7 +379,6 @@ class RepFinderTest {
             new double[] {9, 1, 4, 2, 3, 9},
             new boolean[] {true, true, true, true, true, true});
     assertThat(touch.bottomMedian(s)).hasValue(2.5);
-    assertThat(touch.seenCount(s)).isEqualTo(4);
     assertThat(touch.bottomMedian(Series.of(new double[] {5}, new double[] {1}))).isEmpty();
   }
 }

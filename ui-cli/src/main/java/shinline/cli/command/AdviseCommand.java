@@ -55,11 +55,11 @@ public final class AdviseCommand implements Callable<Integer> {
   public Integer call() {
     RecordStore store = place.store();
     try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
-      return advise(store, Optional.ofNullable(json).map(f -> files.file(f, Claim.NAMED)));
+      return advise(Optional.ofNullable(json).map(f -> files.file(f, Claim.NAMED)));
     }
   }
 
-  private int advise(RecordStore store, Optional<WholeFile> file) {
+  private int advise(Optional<WholeFile> file) {
     file.ifPresent(WholeFile::checkWritable);
     Advisor advisor = new Advisor(ladder.ladder());
     AthleteRecord known = place.of(place.view(), athlete);

@@ -81,7 +81,7 @@ public final class SessionCommand implements Callable<Integer> {
       if (sheet != null || watch) {
         throw CoachException.usage(Words.say("session.new-sheet-alone"));
       }
-      return write(newSheet, clips, store, steps).number();
+      return write(newSheet, clips, steps).number();
     }
     place.read();
     Session session =
@@ -110,7 +110,7 @@ public final class SessionCommand implements Callable<Integer> {
     return worst.number();
   }
 
-  private ExitCode write(Path file, SessionFolder clips, RecordStore store, Ladder steps) {
+  private ExitCode write(Path file, SessionFolder clips, Ladder steps) {
     LocalDate today = place.today();
     List<NewSheet.Filmed> filmed =
         clips.clips().stream()

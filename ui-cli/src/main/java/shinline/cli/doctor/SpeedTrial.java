@@ -11,6 +11,7 @@ import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.metrics.calibration.CalibrationKey;
+import shinline.metrics.statistics.RobustStatistics;
 import shinline.vision.clip.Clip;
 import shinline.vision.clip.ClipOpening;
 import shinline.vision.clip.ClipOptions;
@@ -40,8 +41,6 @@ final class SpeedTrial {
   private static final int FPS = 30;
   private static final int PICTURES = 20;
   private static final int LOOKS = 9;
-  private static final int QUARTER = LOOKS / 4;
-  private static final int THREE_QUARTERS = LOOKS - 1 - QUARTER;
   private static final double NANOS = 1e9;
 
   private SpeedTrial() {}
@@ -63,13 +62,13 @@ final class SpeedTrial {
           PoseEstimator pose = PoseTracker.open(MODEL, detector)) {
         double loadS = since(before);
         double[] looks = looks(pose, picture);
-        double median = looks[looks.length / 2];
+        double median = RobustStatistics.median(looks).orElseThrow();
         return Optional.of(
             new ClipTime(
                 loadS,
                 median,
                 pictureS.getAsDouble(),
-                (looks[THREE_QUARTERS] - looks[QUARTER]) / median,
+                (quantile(looks, 0.75) - quantile(looks, 0.25)) / median,
                 Runtime.getRuntime().availableProcessors(),
                 CalibrationFile.shipped(MODEL).value(CalibrationKey.SAMPLING_LOOKS)));
       }
@@ -79,7 +78,11 @@ final class SpeedTrial {
     }
   }
 
-  /** Seconds of each look, the quickest first; the first look of all warms up and is left out. */
+  private static double quantile(double[] looks, double p) {
+    return RobustStatistics.quantile(looks, p).orElseThrow();
+  }
+
+  /** Seconds of each look; the first look of all warms up and is left out. */
   private static double[] looks(PoseEstimator pose, Mat picture) {
     RegionOfInterest middle = new RegionOfInterest(WIDTH / 2.0, HEIGHT / 2.0, HEIGHT, 0);
     double[] seconds = new double[LOOKS];
@@ -90,7 +93,6 @@ final class SpeedTrial {
         seconds[i] = since(before);
       }
     }
-    Arrays.sort(seconds);
     return seconds;
   }
 

@@ -86,10 +86,6 @@ public final class SetFields {
     return this;
   }
 
-  public boolean isEmpty() {
-    return fields.isEmpty();
-  }
-
   /** These fields; a group takes what is not given from the line that is corrected. */
   ObjectNode over(ObjectNode line) {
     ObjectNode whole = fields.deepCopy();

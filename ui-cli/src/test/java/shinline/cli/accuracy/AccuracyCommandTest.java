@@ -3,7 +3,6 @@ package shinline.cli.accuracy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,12 +14,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Sets;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.fault.FlagKind;
 import shinline.metrics.reps.RepTimes;
 import shinline.metrics.result.DriveReading;
@@ -55,12 +53,7 @@ class AccuracyCommandTest {
 
   private int run(String... args) {
     CommandContext surroundings =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return new Main(
             surroundings,
             (clip, options, progress) -> {

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -21,13 +20,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Sets;
 import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.calibration.Calibration;
@@ -57,12 +55,7 @@ class CalibrateCommandTest {
 
   private int run(Object... args) {
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     String[] words = new String[args.length];
     for (int i = 0; i < args.length; i++) {
       words[i] = args[i].toString();

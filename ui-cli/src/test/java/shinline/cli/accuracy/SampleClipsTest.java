@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,10 +22,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.ResultSchema;
 import shinline.cli.context.CommandContext;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /**
  * The shipped clips through the shipped command, by the shipped model, against what was filmed. A
@@ -92,12 +90,7 @@ class SampleClipsTest {
   private Map<String, byte[]> check(Part part, Path to) throws IOException {
     StringWriter err = new StringWriter();
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(new StringWriter(), err);
     int code =
         Main.standard(context)
             .run(

@@ -3,7 +3,6 @@ package shinline.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,11 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.vision.clip.ClipLimits;
 
 /** Every command that reads clips is told how much one may ask of the computer. */
@@ -41,12 +39,7 @@ class LimitOptionsTest {
 
   private int run(String command, String... limits) {
     CommandContext surroundings =
-        new CommandContext(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(new StringWriter(), err);
     Main main =
         new Main(
             surroundings,

@@ -3,7 +3,6 @@ package shinline.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,11 +11,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.target.DepthTarget;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
@@ -29,12 +27,7 @@ class TargetOptionTest {
 
   private int check(String target) {
     CommandContext surroundings =
-        new CommandContext(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(new StringWriter(), err);
     Main main =
         new Main(
             surroundings,

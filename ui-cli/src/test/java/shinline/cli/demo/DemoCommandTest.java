@@ -3,7 +3,6 @@ package shinline.cli.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,14 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Schemas;
 import shinline.cli.Sets;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.command.DemoCommand;
 import shinline.cli.context.CommandContext;
 import shinline.cli.context.PageOpening;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.cli.words.Words;
 
 /** The invented squad, with a checker that looks at no picture. */
@@ -45,12 +43,7 @@ class DemoCommandTest {
       };
 
   private CommandContext context() {
-    return new CommandContext(
-        new PrintWriter(out),
-        new PrintWriter(err),
-        Typography.RICH,
-        Paint.NONE,
-        CommandContext.Watched.PIPE);
+    return PlainContext.of(out, err);
   }
 
   private int run(String... args) {

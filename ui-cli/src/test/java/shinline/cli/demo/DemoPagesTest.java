@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,11 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Sets;
 import shinline.cli.context.CommandContext;
 import shinline.cli.report.Browser;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /** The squad's pages in a browser: on a phone, on a laptop, on the wall. */
 class DemoPagesTest {
@@ -37,12 +35,7 @@ class DemoPagesTest {
         Browser.present(),
         "no Chromium here: install the packages chromium and chromium-driver to test the pages");
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(new StringWriter()),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(new StringWriter(), new StringWriter());
     Main main =
         new Main(
             context,

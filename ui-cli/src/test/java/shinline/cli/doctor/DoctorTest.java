@@ -3,7 +3,6 @@ package shinline.cli.doctor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,12 +10,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.context.CommandContext;
 import shinline.cli.doctor.Health.State;
 import shinline.cli.outcome.ExitCode;
 import shinline.cli.place.LibraryPlace;
 import shinline.cli.place.ProgramFolder;
-import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.cli.words.Words;
 
@@ -29,12 +28,7 @@ class DoctorTest {
 
   private int doctor(String... words) {
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(new StringWriter()),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, new StringWriter());
     return Main.standard(context).run(words);
   }
 

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,10 +26,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.ResultSchema;
 import shinline.cli.context.CommandContext;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /** {@code shinline photo} from end to end, in this process, on frames of the sample clips. */
 class PhotoCommandTest {
@@ -101,12 +99,7 @@ class PhotoCommandTest {
 
   private int run(Object... args) {
     CommandContext surroundings =
-        new CommandContext(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return Main.standard(surroundings)
         .run(
             Stream.concat(Stream.of("photo"), Stream.of(args).map(String::valueOf))

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,10 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.ResultSchema;
 import shinline.cli.context.CommandContext;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /**
  * The command fed with what a coach's folder may hold: in this process, but as its own where the
@@ -45,12 +43,7 @@ class BadInputTest {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     String[] there =
         Stream.concat(Stream.of("check"), Stream.of(words).map(this::inFolder))
             .toArray(String[]::new);

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,14 +16,13 @@ import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Sets;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.FlagImages;
 import shinline.cli.format.ResultJson;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /**
  * A worker that damages what a coach or an editor writes, one number a way, and gives it to the
@@ -82,12 +80,7 @@ final class MangledTexts {
   private int run(String... words) {
     StringWriter out = new StringWriter();
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(out),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, out);
     int code =
         new Main(
                 context,

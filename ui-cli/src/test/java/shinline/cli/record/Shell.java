@@ -1,11 +1,9 @@
 package shinline.cli.record;
 
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.context.CommandContext;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 
 /** Runs command lines that measure nothing. */
 public final class Shell {
@@ -17,12 +15,7 @@ public final class Shell {
     out.getBuffer().setLength(0);
     err.getBuffer().setLength(0);
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return new Main(
             context,
             (clip, options, progress) -> {

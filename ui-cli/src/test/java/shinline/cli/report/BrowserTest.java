@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,12 +20,11 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Sets;
 import shinline.cli.context.CommandContext;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.ExitCode;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.fault.FlagKind;
 
 /**
@@ -58,12 +56,7 @@ class BrowserTest {
     for (String clip : List.of("gym1-bench-clean", "plain1-bench-shallow")) {
       StringWriter err = new StringWriter();
       CommandContext surroundings =
-          new CommandContext(
-              new PrintWriter(new StringWriter()),
-              new PrintWriter(err),
-              Typography.RICH,
-              Paint.NONE,
-              CommandContext.Watched.PIPE);
+          PlainContext.of(new StringWriter(), err);
       int code =
           Main.standard(surroundings)
               .run(

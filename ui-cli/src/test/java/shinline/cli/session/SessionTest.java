@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shinline.cli.Main;
+import shinline.cli.PlainContext;
 import shinline.cli.Schemas;
 import shinline.cli.Sets;
 import shinline.cli.check.CheckOptions;
@@ -33,8 +33,6 @@ import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.cli.record.RecordFolder;
 import shinline.cli.record.RecordStore;
-import shinline.cli.text.Paint;
-import shinline.cli.text.Typography;
 import shinline.metrics.track.Side;
 import shinline.vision.clip.FileDigest;
 
@@ -122,12 +120,7 @@ class SessionTest {
         new ArrayList<>(List.of("session", folder.toString(), "--record", record.toString()));
     args.addAll(List.of(more));
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return new Main(context, checker).run(args.toArray(String[]::new));
   }
 
@@ -196,12 +189,7 @@ class SessionTest {
     List<String> args = new ArrayList<>(List.of(line));
     args.addAll(List.of("--record", record.toString()));
     CommandContext context =
-        new CommandContext(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Typography.RICH,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+        PlainContext.of(out, err);
     return new Main(context, checker).run(args.toArray(String[]::new));
   }
 

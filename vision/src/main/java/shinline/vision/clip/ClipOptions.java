@@ -47,11 +47,6 @@ public record ClipOptions(
     return new ClipOptions(OptionalDouble.empty(), 1);
   }
 
-  /** The same options for a clip filmed at {@code fps} frames a second. */
-  public ClipOptions capturedAt(double fps) {
-    return new ClipOptions(OptionalDouble.of(fps), decodeThreads, quarterTurnsMore, limits);
-  }
-
   /** The same options with so many clockwise quarter turns more. */
   public ClipOptions turnedMore(int quarterTurns) {
     return new ClipOptions(

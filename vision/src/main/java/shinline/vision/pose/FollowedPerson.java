@@ -93,13 +93,6 @@ final class FollowedPerson {
     return own.staturePx().orElse(last.map(BodyPose::staturePx).orElse(1.0));
   }
 
-  /** Follows whoever is in this region from the next frame on. */
-  void follow(RegionOfInterest region) {
-    filter = new RegionFilter();
-    next = Optional.of(region);
-    last = Optional.empty();
-  }
-
   /** Follows nobody any more. */
   void letGo() {
     next = Optional.empty();

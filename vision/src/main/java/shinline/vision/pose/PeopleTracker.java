@@ -106,15 +106,6 @@ final class PeopleTracker {
     gate.pictureIsUpright();
   }
 
-  /** Follows whoever is in this region, and nobody else known so far, from the next frame on. */
-  void follow(RegionOfInterest region) {
-    people.clear();
-    Person person = new Person(new FollowedPerson(landmarks, gate));
-    person.path.follow(region);
-    people.put(0, person);
-    mover = 0;
-  }
-
   /** Forgets everybody: the next frame is of another clip or picture. */
   void beginAnew() {
     people.clear();

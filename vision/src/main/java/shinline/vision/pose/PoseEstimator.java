@@ -32,9 +32,6 @@ public interface PoseEstimator extends AutoCloseable {
   /** The pose in a region the caller chooses, whatever the pose flag; leaves the tracking alone. */
   PoseSighting.Found at(Mat bgrUpright, RegionOfInterest region, ImageFlip handedness);
 
-  /** Follows the person in this region from the next frame on: a choice among several people. */
-  void follow(RegionOfInterest region);
-
   /** Forgets everybody: the next frame is of another clip or picture. */
   void beginAnew();
 

@@ -41,11 +41,6 @@ public final class PoseTracker implements PoseEstimator {
   }
 
   @Override
-  public void follow(RegionOfInterest region) {
-    people.follow(region);
-  }
-
-  @Override
   public void beginAnew() {
     people.beginAnew();
   }

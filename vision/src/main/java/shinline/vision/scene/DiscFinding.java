@@ -1,7 +1,5 @@
 package shinline.vision.scene;
 
-import java.util.function.Function;
-
 /** The answer of {@link DiscFinder}. */
 public sealed interface DiscFinding {
 
@@ -17,21 +15,8 @@ public sealed interface DiscFinding {
    */
   record Found(
       double centreX, double centreY, double diameterPx, double plusMinusPx, double roundness)
-      implements DiscFinding {
-    @Override
-    public <T> T fold(Function<Found, T> found, Function<NotFound, T> notFound) {
-      return found.apply(this);
-    }
-  }
+      implements DiscFinding {}
 
   /** No disc can be read honestly. */
-  record NotFound(NoDisc reason) implements DiscFinding {
-    @Override
-    public <T> T fold(Function<Found, T> found, Function<NotFound, T> notFound) {
-      return notFound.apply(this);
-    }
-  }
-
-  /** Handles both cases. */
-  <T> T fold(Function<Found, T> found, Function<NotFound, T> notFound);
+  record NotFound(NoDisc reason) implements DiscFinding {}
 }

@@ -190,7 +190,7 @@ abstract class ClipReaderContract {
   @Test
   void dividesTimesBySlowMotion() throws IOException {
     Path film = TestFilm.moving(folder.resolve("slow.mp4"), TestFilm.evenTimes(17));
-    try (Clip clip = clip(film, ClipOptions.defaults().capturedAt(240))) {
+    try (Clip clip = clip(film, new ClipOptions(OptionalDouble.of(240), 1))) {
       assertThat(clip.info().slowMotionFactor()).isEqualTo(8);
       assertThat(times(clip).get(16)).isCloseTo(16 / 240.0, ONE_TICK);
       assertThat(clip.ending()).isInstanceOf(ClipEnding.Complete.class);
@@ -200,7 +200,7 @@ abstract class ClipReaderContract {
   @Test
   void refusesACaptureRateBelowThePlaybackRate() throws IOException {
     Path film = TestFilm.moving(folder.resolve("fast.mp4"), TestFilm.evenTimes(10));
-    ClipOpening opening = reader().open(film, ClipOptions.defaults().capturedAt(10));
+    ClipOpening opening = reader().open(film, new ClipOptions(OptionalDouble.of(10), 1));
     assertThat(opening)
         .isInstanceOfSatisfying(
             Refused.class,
@@ -213,7 +213,7 @@ abstract class ClipReaderContract {
     try (Clip clip = clip(film)) {
       assertThat(clip.info().slowMotionHint()).isEqualTo(OptionalDouble.of(240));
     }
-    try (Clip clip = clip(film, ClipOptions.defaults().capturedAt(240))) {
+    try (Clip clip = clip(film, new ClipOptions(OptionalDouble.of(240), 1))) {
       assertThat(clip.info().slowMotionHint()).isEmpty();
     }
   }

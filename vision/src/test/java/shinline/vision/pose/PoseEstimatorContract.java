@@ -107,12 +107,4 @@ abstract class PoseEstimatorContract {
             estimator.at(picture, region, ImageFlip.AS_FILMED).at(BodyLandmark.NOSE).x(),
             within(JOINT_TOLERANCE_PX));
   }
-
-  @Test
-  void followsARegionItIsGiven() {
-    Mat picture = SplitSquatPicture.read();
-    RegionOfInterest region = found(estimator.track(picture, 0)).region();
-    estimator.follow(region);
-    assertThat(found(estimator.track(picture, FRAME_S)).region()).isEqualTo(region);
-  }
 }
