@@ -9,18 +9,17 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine;
 import shinline.cli.context.CommandContext;
 import shinline.cli.words.Words;
 
 /** The help of every command comes from the bundle, and the bundle explains nothing else. */
 class HelpTest {
   private static Stream<CommandSpec> commands() {
-    CommandContext context =
-        PlainContext.of(new StringWriter(), new StringWriter());
+    CommandContext context = PlainContext.of(new StringWriter(), new StringWriter());
     CommandLine line = Main.standard(context).commands();
     return withThoseUnder(line).map(CommandLine::getCommandSpec);
   }

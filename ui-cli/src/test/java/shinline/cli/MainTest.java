@@ -40,8 +40,7 @@ class MainTest {
   }
 
   private int runWithPages(String... args) {
-    CommandContext surroundings =
-        PlainContext.of(out, err);
+    CommandContext surroundings = PlainContext.of(out, err);
     return new Main(
             surroundings,
             (clip, options, progress) -> {

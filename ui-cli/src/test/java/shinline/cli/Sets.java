@@ -80,7 +80,7 @@ public final class Sets {
             .toList();
     return new ClipReport.Measured(
         report.clip(),
-        new SetResult(
+        set(
             set.setUp(),
             set.target(),
             reps,
@@ -122,7 +122,7 @@ public final class Sets {
     SetResult set = report.set();
     return new ClipReport.Measured(
         report.clip(),
-        new SetResult(
+        set(
             set.setUp(),
             target,
             set.reps(),
@@ -153,7 +153,7 @@ public final class Sets {
             .toList();
     return new ClipReport.Measured(
         report.clip(),
-        new SetResult(
+        set(
             set.setUp(),
             Target.none(),
             reps,
@@ -199,7 +199,7 @@ public final class Sets {
             new ShownLegs(Side.RIGHT, 1, Side.LEFT, true),
             List.of(new Warning.LegsUnsure(Side.LEFT)));
     SetResult set =
-        new SetResult(
+        set(
             setUp,
             Target.preset(ShinPreset.PAST_TOE),
             List.of(
@@ -276,5 +276,18 @@ public final class Sets {
         new double[] {0, 0.0333333},
         Map.of(SeriesTable.Column.SHIN, new double[] {1.23456, nan}),
         Map.of(BodyPoint.FRONT_KNEE, new double[][] {{100.5, nan}, {39, nan}, {0.98765, nan}}));
+  }
+
+  /** A set without a flag of the back, with everything seen and every way down and back counted. */
+  public static SetResult set(
+      SetUp setUp,
+      Target target,
+      List<RepResult> reps,
+      Map<Measure, Double> trend,
+      Optional<SetResult.Fading> fading,
+      SetSummary summary,
+      SeriesTable series) {
+    return new SetResult(
+        setUp, target, reps, trend, fading, summary, series, Map.of(), Map.of(), List.of());
   }
 }

@@ -1,6 +1,5 @@
 package shinline.metrics.advice;
 
-
 /** What is next, in one word. */
 public enum Decision {
   STOP,

@@ -1,6 +1,5 @@
 package shinline.metrics.advice;
 
-
 /** The rules of what is next (docs/ladder.md), as given for a reason. */
 public enum Rule {
   PAIN_NOT_CLEARED,

@@ -34,31 +34,6 @@ public record SetResult(
     Map<Integer, BackLine> backs,
     List<NotCounted> notCounted) {
 
-  /** With every way down and back counted, and everything seen. */
-  public SetResult(
-      SetUp setUp,
-      Target target,
-      List<RepResult> reps,
-      Map<Measure, Double> trend,
-      Optional<Fading> fading,
-      SetSummary summary,
-      SeriesTable series,
-      Map<Integer, BackLine> backs) {
-    this(setUp, target, reps, trend, fading, summary, series, Map.of(), backs, List.of());
-  }
-
-  /** Without a flag of the back, and with everything seen. */
-  public SetResult(
-      SetUp setUp,
-      Target target,
-      List<RepResult> reps,
-      Map<Measure, Double> trend,
-      Optional<Fading> fading,
-      SetSummary summary,
-      SeriesTable series) {
-    this(setUp, target, reps, trend, fading, summary, series, Map.of());
-  }
-
   public SetResult {
     notCounted = List.copyOf(notCounted);
     EnumMap<Sight, List<Integer>> gaps = new EnumMap<>(Sight.class);

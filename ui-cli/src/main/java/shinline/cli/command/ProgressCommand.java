@@ -3,21 +3,16 @@ package shinline.cli.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import shinline.cli.context.CommandContext;
 import shinline.cli.file.Claim;
 import shinline.cli.file.OutputFiles;
 import shinline.cli.file.WholeFile;
 import shinline.cli.outcome.CoachException;
-import shinline.cli.outcome.ExitCode;
 import shinline.cli.progress.AthleteWeeks;
 import shinline.cli.progress.ProgressPages;
 import shinline.cli.progress.ProgressText;
@@ -31,38 +26,17 @@ import shinline.cli.text.Units;
 import shinline.cli.words.Words;
 
 /** {@code shinline progress}: an athlete's weeks, as a page and as a table. */
-@Command(
-    name = "progress",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
-    sortOptions = false)
-public final class ProgressCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "ATHLETE", descriptionKey = "shinline.shared.athlete")
-  private AthleteName athlete;
-
-  @Option(names = "--out", paramLabel = "FILE.html")
+@Command(name = "progress")
+public final class ProgressCommand extends AthleteCommand {
+  @Option(order = FIRST, names = "--out", paramLabel = "FILE.html")
   private @Nullable Path out;
 
-  @Mixin private LadderOption ladder;
-  @Mixin private final RecordPlace place;
-
-  private final CommandContext context;
-
-  @SuppressWarnings("NullAway.Init") // picocli sets the athlete and mixins
   public ProgressCommand(CommandContext context, Clock clock) {
-    this.context = context;
-    place = new RecordPlace(context, clock);
+    super(context, clock);
   }
 
   @Override
-  public Integer call() {
-    RecordStore store = place.store();
-    try (OutputFiles files = new OutputFiles(List.of(store.folder().lines()))) {
-      return show(store, files);
-    }
-  }
-
-  private int show(RecordStore store, OutputFiles files) {
+  void tell(RecordStore store, OutputFiles files) {
     RecordView record = place.view();
     AthleteRecord known = place.of(record, athlete);
     if (record.linesOf(athlete).isEmpty()) {
@@ -80,7 +54,6 @@ public final class ProgressCommand implements Callable<Integer> {
     WholeFile page = out == null ? pages.beside(known.name()) : files.file(out, Claim.NAMED);
     pages.write(weeks, page);
     context.say(Words.say("progress.page", page.path()));
-    return ExitCode.MEASURED.number();
   }
 
   private String unknown(RecordView record) {

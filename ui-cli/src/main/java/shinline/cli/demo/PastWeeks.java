@@ -116,14 +116,15 @@ final class PastWeeks {
     Optional<Double> speed = Optional.of(leg.speedMps().get(week));
     boolean bar = story.kind().isBar();
     return new MeasuredSet(
-            Optional.empty(),
-            Optional.empty(),
-            bottom,
-            Optional.empty(),
-            Optional.empty(),
-            bar ? Optional.empty() : speed,
-            bar ? speed : Optional.empty())
-        .with(Map.of(bar ? "barSpeedMps" : "driveSpeedMps", SPEED_PLUS_MINUS), Map.of());
+        Optional.empty(),
+        Optional.empty(),
+        bottom,
+        Optional.empty(),
+        Optional.empty(),
+        bar ? Optional.empty() : speed,
+        bar ? speed : Optional.empty(),
+        Map.of(bar ? "barSpeedMps" : "driveSpeedMps", SPEED_PLUS_MINUS),
+        Map.of());
   }
 
   private static MeasuredSet.BottomMean angle(double deg) {

@@ -134,14 +134,15 @@ final class FindingReading {
     Map<Integer, Map<String, Double>> ofReps = new LinkedHashMap<>();
     reps.forEach(r -> ofReps.put(r.rep(), values(r)));
     return new MeasuredSet(
-            Optional.of(report.clip().sha256()),
-            Optional.of(version),
-            bottom,
-            mean(lowering),
-            mean(hold),
-            mean(drive),
-            mean(bar))
-        .with(plusMinus, ofReps);
+        Optional.of(report.clip().sha256()),
+        Optional.of(version),
+        bottom,
+        mean(lowering),
+        mean(hold),
+        mean(drive),
+        mean(bar),
+        plusMinus,
+        ofReps);
   }
 
   private static Map<String, Double> values(RepResult rep) {

@@ -41,42 +41,6 @@ public record MeasuredSet(
     reps = Map.copyOf(reps);
   }
 
-  /** Means alone. */
-  public MeasuredSet(
-      Optional<String> sha256,
-      Optional<String> version,
-      Map<String, BottomMean> atBottom,
-      Optional<Double> loweringS,
-      Optional<Double> holdS,
-      Optional<Double> driveSpeedMps,
-      Optional<Double> barSpeedMps) {
-    this(
-        sha256,
-        version,
-        atBottom,
-        loweringS,
-        holdS,
-        driveSpeedMps,
-        barSpeedMps,
-        Map.of(),
-        Map.of());
-  }
-
-  /** The same with what each rep showed and the ± of the numbers that are no bottom values. */
-  public MeasuredSet with(
-      Map<String, Double> morePlusMinus, Map<Integer, Map<String, Double>> ofReps) {
-    return new MeasuredSet(
-        sha256,
-        version,
-        atBottom,
-        loweringS,
-        holdS,
-        driveSpeedMps,
-        barSpeedMps,
-        morePlusMinus,
-        ofReps);
-  }
-
   /** A set counted by eye. */
   public static MeasuredSet nothing() {
     return new MeasuredSet(
@@ -86,6 +50,8 @@ public record MeasuredSet(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Map.of(),
+        Map.of());
   }
 }

@@ -62,15 +62,7 @@ final class BarSection {
 
   private void row(int rep, BarReading bar) {
     page.open("tr", "role", "row");
-    page.leaf(
-        "th",
-        Integer.toString(rep),
-        "scope",
-        "row",
-        "role",
-        "rowheader",
-        "data-heading",
-        Words.say("table.rep"));
+    Figure.rowHeading(page, rep);
     for (BarColumn column : BarColumn.values()) {
       page.open("td", "role", "cell", "class", "plain");
       Figure.label(page, column.heading(), column.unit());

@@ -109,4 +109,17 @@ public final class Figure {
   public static String plain(OptionalDouble value, int places) {
     return value.isPresent() ? plain(value.getAsDouble(), places) : "";
   }
+
+  /** The head of a rep's row in a table. */
+  static void rowHeading(Markup page, int rep) {
+    page.leaf(
+        "th",
+        Integer.toString(rep),
+        "scope",
+        "row",
+        "role",
+        "rowheader",
+        "data-heading",
+        Words.say("table.rep"));
+  }
 }

@@ -43,14 +43,7 @@ public final class PosturePage {
   public void write(PhotoReport.Measured report, Optional<PosturePicture> picture, Writer out)
       throws IOException {
     PostureResult posture = report.posture();
-    Markup page = new Markup();
-    PageParts.head(
-        page,
-        Words.say("photo.title", name(report.photo())),
-        STYLE,
-        Optional.empty(),
-        Optional.empty());
-    page.open("body");
+    Markup page = start(report.photo());
     UnitButtons.write(page, units);
     page.open("main").line();
     page.open("header");
@@ -68,14 +61,7 @@ public final class PosturePage {
 
   /** Writes the page of a picture in which no posture could be measured: why, and what to do. */
   public void write(PhotoReport.NotMeasured report, Writer out) throws IOException {
-    Markup page = new Markup();
-    PageParts.head(
-        page,
-        Words.say("photo.title", name(report.photo())),
-        STYLE,
-        Optional.empty(),
-        Optional.empty());
-    page.open("body");
+    Markup page = start(report.photo());
     page.open("main").line();
     page.open("header");
     page.leaf("p", name(report.photo()), "class", "origin");
@@ -92,6 +78,13 @@ public final class PosturePage {
     TrustSection.cautions(page);
     finish(page, report.photo());
     out.write(page.done());
+  }
+
+  private static Markup start(ClipFacts photo) {
+    Markup page = new Markup();
+    PageParts.head(
+        page, Words.say("photo.title", name(photo)), STYLE, Optional.empty(), Optional.empty());
+    return page.open("body");
   }
 
   private static String name(ClipFacts photo) {

@@ -76,15 +76,7 @@ final class TableSection {
     Map<Aspect, Mark> marks = marks(rep);
     Mark verdict = Mark.of(rep);
     page.open("tr", "role", "row", "id", "rep-" + rep.rep());
-    page.leaf(
-        "th",
-        Integer.toString(rep.rep()),
-        "scope",
-        "row",
-        "role",
-        "rowheader",
-        "data-heading",
-        Words.say("table.rep"));
+    Figure.rowHeading(page, rep.rep());
     page.open("td", "role", "cell", "class", "verdict " + verdict.styleClass());
     page.leaf("span", verdict.sign(), "class", "sign", "aria-hidden", "true");
     page.text(" " + verdict.word()).close();

@@ -29,7 +29,6 @@ import shinline.metrics.result.MeasureUnit;
 import shinline.metrics.result.Reading;
 import shinline.metrics.result.RepJudgement;
 import shinline.metrics.result.RepResult;
-import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetSummary;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
@@ -52,8 +51,7 @@ class AccuracyCommandTest {
   private final List<CheckOptions> asked = new ArrayList<>();
 
   private int run(String... args) {
-    CommandContext surroundings =
-        PlainContext.of(out, err);
+    CommandContext surroundings = PlainContext.of(out, err);
     return new Main(
             surroundings,
             (clip, options, progress) -> {
@@ -131,7 +129,7 @@ class AccuracyCommandTest {
             List.of());
     return new ClipReport.Measured(
         any.clip(),
-        new SetResult(
+        Sets.set(
             setUp,
             any.set().target(),
             reps,

@@ -54,8 +54,7 @@ class CalibrateCommandTest {
   private double ankleOffPx;
 
   private int run(Object... args) {
-    CommandContext context =
-        PlainContext.of(out, err);
+    CommandContext context = PlainContext.of(out, err);
     String[] words = new String[args.length];
     for (int i = 0; i < args.length; i++) {
       words[i] = args[i].toString();

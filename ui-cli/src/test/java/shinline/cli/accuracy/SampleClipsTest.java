@@ -89,8 +89,7 @@ class SampleClipsTest {
   /** Runs the command and gives every file that it wrote, by name. */
   private Map<String, byte[]> check(Part part, Path to) throws IOException {
     StringWriter err = new StringWriter();
-    CommandContext context =
-        PlainContext.of(new StringWriter(), err);
+    CommandContext context = PlainContext.of(new StringWriter(), err);
     int code =
         Main.standard(context)
             .run(

@@ -38,8 +38,7 @@ class LimitOptionsTest {
   }
 
   private int run(String command, String... limits) {
-    CommandContext surroundings =
-        PlainContext.of(new StringWriter(), err);
+    CommandContext surroundings = PlainContext.of(new StringWriter(), err);
     Main main =
         new Main(
             surroundings,

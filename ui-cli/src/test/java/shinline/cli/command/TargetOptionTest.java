@@ -26,8 +26,7 @@ class TargetOptionTest {
   private final List<Target> asked = new ArrayList<>();
 
   private int check(String target) {
-    CommandContext surroundings =
-        PlainContext.of(new StringWriter(), err);
+    CommandContext surroundings = PlainContext.of(new StringWriter(), err);
     Main main =
         new Main(
             surroundings,

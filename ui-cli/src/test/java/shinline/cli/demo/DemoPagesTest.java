@@ -34,8 +34,7 @@ class DemoPagesTest {
     assumeTrue(
         Browser.present(),
         "no Chromium here: install the packages chromium and chromium-driver to test the pages");
-    CommandContext context =
-        PlainContext.of(new StringWriter(), new StringWriter());
+    CommandContext context = PlainContext.of(new StringWriter(), new StringWriter());
     Main main =
         new Main(
             context,

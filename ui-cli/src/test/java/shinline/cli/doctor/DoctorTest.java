@@ -27,8 +27,7 @@ class DoctorTest {
   private final StringWriter out = new StringWriter();
 
   private int doctor(String... words) {
-    CommandContext context =
-        PlainContext.of(out, new StringWriter());
+    CommandContext context = PlainContext.of(out, new StringWriter());
     return Main.standard(context).run(words);
   }
 

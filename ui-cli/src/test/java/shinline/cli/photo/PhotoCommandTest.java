@@ -98,8 +98,7 @@ class PhotoCommandTest {
   }
 
   private int run(Object... args) {
-    CommandContext surroundings =
-        PlainContext.of(out, err);
+    CommandContext surroundings = PlainContext.of(out, err);
     return Main.standard(surroundings)
         .run(
             Stream.concat(Stream.of("photo"), Stream.of(args).map(String::valueOf))

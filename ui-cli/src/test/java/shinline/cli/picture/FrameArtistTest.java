@@ -116,7 +116,9 @@ class FrameArtistTest {
                     plain.fading(),
                     plain.summary(),
                     plain.series(),
-                    Map.of(1, new BackLine(now, standing))),
+                    Map.of(),
+                    Map.of(1, new BackLine(now, standing)),
+                    List.of()),
                 report.warnings()));
     BufferedImage image = blank(1);
     Graphics2D g = image.createGraphics();

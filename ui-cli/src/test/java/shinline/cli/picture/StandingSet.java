@@ -118,7 +118,7 @@ final class StandingSet {
                     MeasureUnit.CENTIMETRES,
                     0.9)));
     SetResult set =
-        new SetResult(
+        Sets.set(
             new SetUp(
                 Side.RIGHT,
                 Side.RIGHT,

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import shinline.cli.Sets;
 import shinline.cli.outcome.ClipReport;
 import shinline.metrics.fault.Baseline;
 import shinline.metrics.fault.FlagKind;
@@ -69,7 +70,7 @@ class TrunkChangeTest {
             times,
             Map.of(Column.TRUNK_LEAN, DoubleStream.of(times).toArray()),
             Map.of());
-    return new SetResult(
+    return Sets.set(
         model.setUp(),
         model.target(),
         reps,

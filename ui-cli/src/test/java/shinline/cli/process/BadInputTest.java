@@ -42,8 +42,7 @@ class BadInputTest {
   private Ran check(String... words) throws IOException {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandContext context =
-        PlainContext.of(out, err);
+    CommandContext context = PlainContext.of(out, err);
     String[] there =
         Stream.concat(Stream.of("check"), Stream.of(words).map(this::inFolder))
             .toArray(String[]::new);

@@ -79,8 +79,7 @@ final class MangledTexts {
 
   private int run(String... words) {
     StringWriter out = new StringWriter();
-    CommandContext context =
-        PlainContext.of(out, out);
+    CommandContext context = PlainContext.of(out, out);
     int code =
         new Main(
                 context,

@@ -14,8 +14,7 @@ public final class Shell {
   public int run(String... args) {
     out.getBuffer().setLength(0);
     err.getBuffer().setLength(0);
-    CommandContext context =
-        PlainContext.of(out, err);
+    CommandContext context = PlainContext.of(out, err);
     return new Main(
             context,
             (clip, options, progress) -> {

@@ -55,8 +55,7 @@ class BrowserTest {
         "no Chromium here: install the packages chromium and chromium-driver to test the page");
     for (String clip : List.of("gym1-bench-clean", "plain1-bench-shallow")) {
       StringWriter err = new StringWriter();
-      CommandContext surroundings =
-          PlainContext.of(new StringWriter(), err);
+      CommandContext surroundings = PlainContext.of(new StringWriter(), err);
       int code =
           Main.standard(surroundings)
               .run(

@@ -47,7 +47,7 @@ final class ReportSets {
   static ClipReport.Measured set(String fileName, int reps, FlagKind... faults) {
     ClipReport.Measured model = Sets.measured(fileName);
     SetResult set =
-        new SetResult(
+        Sets.set(
             model.set().setUp(),
             model.set().target(),
             IntStream.rangeClosed(1, reps).mapToObj(n -> rep(n, faults)).toList(),
@@ -78,7 +78,7 @@ final class ReportSets {
                         bad.get(i).flags()))
             .toList();
     SetResult set =
-        new SetResult(
+        Sets.set(
             all.setUp(),
             all.target(),
             numbered,

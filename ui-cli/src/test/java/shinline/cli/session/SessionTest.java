@@ -119,8 +119,7 @@ class SessionTest {
     List<String> args =
         new ArrayList<>(List.of("session", folder.toString(), "--record", record.toString()));
     args.addAll(List.of(more));
-    CommandContext context =
-        PlainContext.of(out, err);
+    CommandContext context = PlainContext.of(out, err);
     return new Main(context, checker).run(args.toArray(String[]::new));
   }
 
@@ -188,8 +187,7 @@ class SessionTest {
     err.getBuffer().setLength(0);
     List<String> args = new ArrayList<>(List.of(line));
     args.addAll(List.of("--record", record.toString()));
-    CommandContext context =
-        PlainContext.of(out, err);
+    CommandContext context = PlainContext.of(out, err);
     return new Main(context, checker).run(args.toArray(String[]::new));
   }
 

@@ -70,7 +70,7 @@ class SetTextTest {
     }
     return new ClipReport.Measured(
         report.clip(),
-        new SetResult(
+        Sets.set(
             set.setUp(),
             set.target(),
             reps,
