@@ -263,13 +263,7 @@ class MainTest {
           @Override
           public void close() {}
         };
-    CommandContext context =
-        new CommandContext(
-            new PrintWriter(full),
-            new PrintWriter(err),
-            Typography.PLAIN,
-            Paint.NONE,
-            CommandContext.Watched.PIPE);
+    CommandContext context = PlainContext.of(full, err);
     assertThat(new Main(context, (clip, options, progress) -> Sets.free("x.mp4")).run("--version"))
         .isEqualTo(2);
     assertThat(err.toString()).contains("could not be written");
