@@ -9,5 +9,5 @@ public enum Decision {
   RAISE_LOAD,
   NEXT_TARGET,
   NEXT_STEP,
-  STAY;
+  STAY
 }

@@ -27,5 +27,5 @@ public enum Rule {
   NEXT_STEP,
   STEP_CLOSED,
   THREE_REP_MAXIMUM,
-  TOP_OF_LADDER;
+  TOP_OF_LADDER
 }

@@ -1,6 +1,5 @@
 package shinline.metrics.analysis;
 
-import java.util.Arrays;
 import java.util.List;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanPath;
@@ -18,9 +17,6 @@ import shinline.metrics.track.BodyPoint;
  */
 record CameraSway(double px, double rollDeg) {
   static final CameraSway NONE = new CameraSway(0, 0);
-
-  /** Share of the looks that lie within one standard deviation of the middle. */
-  private static final double ONE_SIGMA = 0.683;
 
   static CameraSway of(CameraHold hold, Body body) {
     if (hold != CameraHold.NOT_FOLLOWED) {
@@ -48,9 +44,6 @@ record CameraSway(double px, double rollDeg) {
 
   /** Only to and fro: a heel or forefoot that lifts moves its own point up, and is a fault. */
   private static double levelSpread(CleanPath path) {
-    double[] x = path.x().seenValues();
-    double middle = RobustStatistics.median(x).orElse(0);
-    double[] away = Arrays.stream(x).map(v -> Math.abs(v - middle)).toArray();
-    return RobustStatistics.quantile(away, ONE_SIGMA).orElse(Double.POSITIVE_INFINITY);
+    return RobustStatistics.spread(path.x().seenValues()).orElse(Double.POSITIVE_INFINITY);
   }
 }

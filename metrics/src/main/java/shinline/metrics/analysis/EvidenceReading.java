@@ -65,7 +65,7 @@ final class EvidenceReading {
     Kinematics k = body.kinematics();
     BottomWindow bottom = BottomWindow.of(t);
     OptionalDouble leanBottom = bottom.bottomMedian(k.trunkLeanDeg());
-    double early = intoDrive(t, CalibrationKey.HIPS_FIRST_UNTIL);
+    double early = t.intoDrive(body.calibration().value(CalibrationKey.HIPS_FIRST_UNTIL));
     Peak lean = peak(k.trunkLeanDeg(), s -> s >= t.bottomEndS() - 0.1 && s <= early);
     Peak heelPeak = held(heel, toe, BodyPoint.FRONT_HEEL, t);
     Peak toePeak = held(toe, heel, BodyPoint.FRONT_TOE, t);
@@ -128,15 +128,11 @@ final class EvidenceReading {
     return best;
   }
 
-  private double intoDrive(RepTimes t, CalibrationKey share) {
-    return t.bottomEndS() + body.calibration().value(share) * (t.endS() - t.bottomEndS());
-  }
-
   /** Rear knee's opening less the front knee's, over the first part of the drive. */
   private OptionalDouble rearOpen(RepTimes t) {
     Series front = body.kinematics().kneeFlexionDeg();
     double from = t.bottomEndS();
-    double to = intoDrive(t, CalibrationKey.REAR_PUSH_UNTIL);
+    double to = t.intoDrive(body.calibration().value(CalibrationKey.REAR_PUSH_UNTIL));
     OptionalDouble r0 = median(rearFlexion, s -> Math.abs(s - from) <= 0.05);
     OptionalDouble r1 = median(rearFlexion, s -> Math.abs(s - to) <= 0.05);
     OptionalDouble f0 = median(front, s -> Math.abs(s - from) <= 0.05);

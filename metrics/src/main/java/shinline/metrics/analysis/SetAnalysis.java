@@ -5,12 +5,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import shinline.metrics.analysis.SetRefusal.PlainSetRefusal;
 import shinline.metrics.bar.BarPath;
+import shinline.metrics.bar.BarTrack;
 import shinline.metrics.calibration.Calibration;
 import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.cleaning.CleanTrack;
 import shinline.metrics.cleaning.TrackCleaning;
-import shinline.metrics.correction.CorrectionTable;
-import shinline.metrics.correction.JointCentreCorrection;
 import shinline.metrics.fault.RepEvidence;
 import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.plausibility.BodyLimits;
@@ -21,9 +20,7 @@ import shinline.metrics.track.LegIdentity;
 import shinline.metrics.track.LegTrack;
 import shinline.metrics.track.RawPose;
 import shinline.metrics.track.RawTrack;
-import shinline.metrics.view.ArmReach;
 import shinline.metrics.view.Attitude;
-import shinline.metrics.view.SideView;
 
 /** The whole way from a raw track to a measured and judged set. */
 public final class SetAnalysis {
@@ -51,25 +48,20 @@ public final class SetAnalysis {
         : new LegIdentity(calibration)
             .resolve(raw, request.overrides().legs())
             .fold(
-                resolved ->
-                    Optional.of(
-                        landmarks(
-                            PlausibleTrack.of(resolved.track(), BodyLimits.DEFAULT).track(),
-                            attitude(raw, resolved.track(), request, seen))),
+                resolved -> Optional.of(landmarks(raw, resolved.track(), request, seen)),
                 unresolved -> Optional.empty());
   }
 
-  private Attitude attitude(
+  private Landmarks landmarks(
       RawTrack raw, LegTrack legs, SetRequest request, ClipObservations seen) {
-    return Attitude.of(
-        seen.ofCamera(request.overrides()),
-        ShoulderSight.of(raw, calibration).believed(raw),
-        legs,
-        calibration);
-  }
-
-  private Landmarks landmarks(LegTrack legs, Attitude attitude) {
-    return new Landmarks(new TrackCleaning(calibration).clean(legs), attitude.view());
+    Attitude attitude =
+        Attitude.of(
+            seen.ofCamera(request.overrides()),
+            ShoulderSight.of(raw, calibration).believed(raw),
+            legs,
+            calibration);
+    LegTrack plausible = PlausibleTrack.of(legs, BodyLimits.DEFAULT).track();
+    return new Landmarks(new TrackCleaning(calibration).clean(plausible), attitude.view());
   }
 
   /** Measures and judges the set a track shows. */
@@ -108,66 +100,44 @@ public final class SetAnalysis {
     if (found.size() < calibration.value(CalibrationKey.GATE_LEAST_LOOKS)) {
       return new Nothing(PlainSetRefusal.CLIP_TOO_SHORT);
     }
-    ShoulderSight shoulders = ShoulderSight.of(raw, calibration);
-    double yawDeg = SideView.yawDeg(shoulders.believed(raw), calibration);
-    double refusedDeg = calibration.value(CalibrationKey.SIDE_VIEW_REFUSED);
-    if (yawDeg > refusedDeg) {
-      return new Nothing(new SetRefusal.OffSide(yawDeg, refusedDeg));
-    }
-    return new LegIdentity(calibration)
-        .resolve(raw, request.overrides().legs())
-        .fold(
-            resolved ->
-                found(
-                    resolved.track(),
-                    shoulders,
-                    ArmReach.of(raw, resolved.track().facing().side(), calibration),
-                    attitude(raw, resolved.track(), request, seen),
-                    request,
-                    seen),
-            unresolved -> new Nothing(new SetRefusal.LegsAlike(unresolved.doubt())));
+    return new AthleteReading(calibration, new TrackCleaning(calibration)::clean)
+        .of(raw, request, seen)
+        .fold(athlete -> found(athlete, request, seen), Nothing::new);
   }
 
-  private Found found(
-      LegTrack raw,
-      ShoulderSight shoulders,
-      ArmReach arms,
-      Attitude attitude,
-      SetRequest request,
-      ClipObservations seen) {
-    PlausibleTrack plausible = PlausibleTrack.of(raw, BodyLimits.DEFAULT);
-    LegTrack legs = plausible.track();
-    SetSight sight = new SetSight(raw, plausible.implausible(), shoulders, seen.doubtful());
-    Landmarks landmarks = landmarks(legs, attitude);
-    ViewGeometry view = landmarks.view();
-    CleanTrack corrected =
-        new JointCentreCorrection(CorrectionTable.of(calibration))
-            .correct(landmarks.track().toSagittalPlane(view));
-    Optional<Body> maybe = Body.of(corrected, view, shoulders, arms, calibration);
-    if (maybe.isEmpty()) {
-      return new Nothing(PlainSetRefusal.NEVER_WHOLE);
-    }
-    Optional<BarPath> bar =
-        seen.bar()
-            .flatMap(
-                track ->
-                    BarPath.of(track, maybe.get().kinematics().grid(), legs.facing().side(), view));
+  private static Found found(
+      AthleteReading.Athlete athlete, SetRequest request, ClipObservations seen) {
+    // A bar changes the height of the hips over the clip, not the lengths that tell the scale.
+    Scale scale = Scale.of(request.scale(), seen.disc(), athlete.body());
+    Optional<BarPath> bar = seen.bar().flatMap(track -> bar(track, athlete));
     Body body =
-        bar.map(path -> maybe.get().steadied(path, scale(maybe.get(), request, seen).metresPerPx()))
-            .orElseGet(maybe::get);
+        bar.map(path -> athlete.body().steadied(path, scale.metresPerPx())).orElse(athlete.body());
     Movements movements = Movements.of(body);
     if (movements.reps().isEmpty()) {
       return new Nothing(
           new SetRefusal.NoRep(
               movements.notCounted().stream().findFirst().map(NotCounted::reason)));
     }
-    Scale scale = scale(body, request, seen);
     CameraSway sway = CameraSway.of(seen.hold(), body);
     return new Set(
-        new SetMeasuring(legs, body, sight, scale, attitude, sway, request, seen, bar, movements));
+        new SetMeasuring(
+            athlete.legs(),
+            body,
+            athlete.sight(),
+            scale,
+            athlete.attitude(),
+            sway,
+            request,
+            seen,
+            bar,
+            movements));
   }
 
-  private static Scale scale(Body body, SetRequest request, ClipObservations seen) {
-    return Scale.of(request.scale(), seen.disc(), body);
+  private static Optional<BarPath> bar(BarTrack track, AthleteReading.Athlete athlete) {
+    return BarPath.of(
+        track,
+        athlete.body().kinematics().grid(),
+        athlete.legs().facing().side(),
+        athlete.attitude().view());
   }
 }

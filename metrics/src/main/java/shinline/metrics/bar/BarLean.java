@@ -43,7 +43,7 @@ public record BarLean(OptionalDouble bottomDeg, OptionalDouble gainDriveDeg, dou
       return UNSEEN;
     }
     double low = leanDeg(bottom.getAsDouble() - top.getAsDouble());
-    double early = t.bottomEndS() + until * (t.endS() - t.bottomEndS());
+    double early = t.intoDrive(until);
     double most = Double.NEGATIVE_INFINITY;
     double at = t.bottomEndS();
     for (int i = 0; i < aheadOfHip.size(); i++) {

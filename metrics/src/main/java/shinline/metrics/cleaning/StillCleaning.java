@@ -1,11 +1,10 @@
 package shinline.metrics.cleaning;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.statistics.RobustStatistics;
@@ -22,9 +21,6 @@ import shinline.metrics.track.PointPath;
 public final class StillCleaning {
   /** A point that fewer than this share of the looks see is not seen. */
   private static final double LEAST_SEEN = 0.5;
-
-  /** Share of the looks that lie within one standard deviation of the middle. */
-  private static final double ONE_SIGMA = 0.683;
 
   private StillCleaning() {}
 
@@ -43,37 +39,25 @@ public final class StillCleaning {
   }
 
   private static CleanPath still(PointPath path, UniformTimeGrid grid) {
-    List<Double> x = seen(path, path::x);
-    List<Double> y = seen(path, path::y);
-    List<Double> confidence = seen(path, path::confidence);
-    if (x.isEmpty() || x.size() < LEAST_SEEN * path.size()) {
+    double[] x = seen(path, path::x);
+    double[] y = seen(path, path::y);
+    double[] confidence = seen(path, path::confidence);
+    if (x.length == 0 || x.length < LEAST_SEEN * path.size()) {
       Series none = constant(grid, 0, false);
       return new CleanPath(none, none, none, 0);
     }
-    double middleX = RobustStatistics.median(x).orElseThrow();
-    double middleY = RobustStatistics.median(y).orElseThrow();
-    double jitter = Math.hypot(spread(x, middleX), spread(y, middleY)) / Math.sqrt(2);
+    double spreadX = RobustStatistics.spread(x).orElseThrow();
+    double spreadY = RobustStatistics.spread(y).orElseThrow();
+    double jitter = Math.hypot(spreadX, spreadY) / Math.sqrt(2);
     return new CleanPath(
-        constant(grid, middleX, true),
-        constant(grid, middleY, true),
+        constant(grid, RobustStatistics.median(x).orElseThrow(), true),
+        constant(grid, RobustStatistics.median(y).orElseThrow(), true),
         constant(grid, RobustStatistics.median(confidence).orElseThrow(), true),
         jitter);
   }
 
-  private static List<Double> seen(PointPath path, IntToDoubleFunction value) {
-    List<Double> values = new ArrayList<>();
-    for (int i = 0; i < path.size(); i++) {
-      if (path.seen(i)) {
-        values.add(value.applyAsDouble(i));
-      }
-    }
-    return values;
-  }
-
-  /** Standard deviation about the middle, of which single odd looks make nothing. */
-  private static double spread(List<Double> values, double middle) {
-    List<Double> away = new ArrayList<>(values.stream().map(v -> Math.abs(v - middle)).toList());
-    return RobustStatistics.quantile(away, ONE_SIGMA).orElseThrow();
+  private static double[] seen(PointPath path, IntToDoubleFunction value) {
+    return IntStream.range(0, path.size()).filter(path::seen).mapToDouble(value).toArray();
   }
 
   private static Series constant(UniformTimeGrid grid, double value, boolean isSeen) {

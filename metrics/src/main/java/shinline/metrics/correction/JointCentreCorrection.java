@@ -3,6 +3,7 @@ package shinline.metrics.correction;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shinline.metrics.cleaning.CleanPath;
 import shinline.metrics.cleaning.CleanTrack;
@@ -52,9 +53,9 @@ public final class JointCentreCorrection {
         knee.add(i, shank, table.at(Part.FRONT_KNEE), size);
         ankle.add(i, shank, table.at(Part.FRONT_ANKLE), size);
       }
-      if (frontHip.seen(i) && otherHip.seen(i) && near.seen(i) && far.seen(i)) {
-        Point midHip = frontHip.at(i).middle(otherHip.at(i));
-        SegmentAxis trunk = SegmentAxis.from(midHip, near.at(i).middle(far.at(i)));
+      Optional<SegmentAxis> seenTrunk = trunk(track, i);
+      if (seenTrunk.isPresent()) {
+        SegmentAxis trunk = seenTrunk.get();
         shoulder.add(i, trunk, table.at(Part.SHOULDER), size);
         hip.add(i, trunk, table.at(Part.FRONT_HIP), size);
         double bend = bends[i].orElse(0);
@@ -84,21 +85,17 @@ public final class JointCentreCorrection {
    * since a hip must not jump when a knee is lost. Empty in a track that never shows all of it.
    */
   private static OptionalDouble[] bends(CleanTrack track) {
-    CleanPath frontHip = track.path(BodyPoint.FRONT_HIP);
-    CleanPath rearHip = track.path(BodyPoint.REAR_HIP);
-    CleanPath near = track.path(BodyPoint.NEAR_SHOULDER);
-    CleanPath far = track.path(BodyPoint.FAR_SHOULDER);
+    CleanPath hip = track.path(BodyPoint.FRONT_HIP);
     CleanPath knee = track.path(BodyPoint.FRONT_KNEE);
     OptionalDouble[] bends = new OptionalDouble[track.grid().size()];
     Arrays.fill(bends, OptionalDouble.empty());
     int last = -1;
     for (int i = 0; i < bends.length; i++) {
-      if (!(frontHip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i) && knee.seen(i))) {
+      Optional<SegmentAxis> trunk = trunk(track, i);
+      if (trunk.isEmpty() || !knee.seen(i)) {
         continue;
       }
-      SegmentAxis trunk =
-          SegmentAxis.from(frontHip.at(i).middle(rearHip.at(i)), near.at(i).middle(far.at(i)));
-      double bend = trunk.bend(SegmentAxis.from(knee.at(i), frontHip.at(i)));
+      double bend = trunk.get().bend(SegmentAxis.from(knee.at(i), hip.at(i)));
       bends[i] = OptionalDouble.of(bend);
       for (int k = last + 1; k < i; k++) {
         double before = last < 0 ? bend : bends[last].orElse(bend);
@@ -111,6 +108,18 @@ public final class JointCentreCorrection {
       Arrays.fill(bends, last + 1, bends.length, bends[last]);
     }
     return bends;
+  }
+
+  /** Empty where a hip or a shoulder was not seen. */
+  private static Optional<SegmentAxis> trunk(CleanTrack track, int i) {
+    CleanPath frontHip = track.path(BodyPoint.FRONT_HIP);
+    CleanPath rearHip = track.path(BodyPoint.REAR_HIP);
+    CleanPath near = track.path(BodyPoint.NEAR_SHOULDER);
+    CleanPath far = track.path(BodyPoint.FAR_SHOULDER);
+    return frontHip.seen(i) && rearHip.seen(i) && near.seen(i) && far.seen(i)
+        ? Optional.of(
+            SegmentAxis.from(frontHip.at(i).middle(rearHip.at(i)), near.at(i).middle(far.at(i))))
+        : Optional.empty();
   }
 
   /** Trunk, front thigh and front shank together, pixels; a part never seen counts as nothing. */

@@ -31,7 +31,7 @@ final class FootRules {
    */
   static Optional<Breach> rearPush(RepEvidence rep, SetEvidence set) {
     OptionalDouble usual = set.median(RepEvidence::rearOpenDeg);
-    boolean shallow = rep.travel() < set.limit(CalibrationKey.SHALLOW_LIMIT) * set.deepestAtFirst();
+    boolean shallow = RangeAndTempoRules.shallow(rep, set).isPresent();
     if (shallow || rep.rearOpenDeg().isEmpty() || usual.isEmpty()) {
       return Optional.empty();
     }

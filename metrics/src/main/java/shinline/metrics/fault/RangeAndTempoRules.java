@@ -7,6 +7,9 @@ import shinline.metrics.target.TempoTarget.Phase;
 
 /** How deep, how long and how fast, against the set itself and the tempo asked for. */
 final class RangeAndTempoRules {
+  /** From here on a rep is of full range, share of stature; a shorter way takes less time. */
+  private static final double FULL_TRAVEL = 0.2;
+
   private RangeAndTempoRules() {}
 
   static Optional<Breach> shallow(RepEvidence rep, SetEvidence set) {
@@ -16,9 +19,6 @@ final class RangeAndTempoRules {
         ? Optional.of(Breach.ofShares(rep.bottomS(), depth, limit))
         : Optional.empty();
   }
-
-  /** From here on a rep is of full range, share of stature; a shorter way takes less time. */
-  private static final double FULL_TRAVEL = 0.2;
 
   static Optional<Breach> loweringRushed(RepEvidence rep, SetEvidence set) {
     double asked =

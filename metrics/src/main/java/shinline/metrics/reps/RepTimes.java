@@ -36,4 +36,13 @@ public record RepTimes(
   public double bottomS() {
     return (bottomStartS + bottomEndS) / 2;
   }
+
+  /**
+   * An instant of the drive.
+   *
+   * @param share of the drive's time that has passed, 0…1
+   */
+  public double intoDrive(double share) {
+    return bottomEndS + share * (endS - bottomEndS);
+  }
 }

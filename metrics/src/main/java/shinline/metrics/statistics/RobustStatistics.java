@@ -8,6 +8,9 @@ import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
 
 /** Values of a sample by their order, which outliers do not move; empty for an empty sample. */
 public final class RobustStatistics {
+  /** Share of a normal sample that lies within one standard deviation of its middle. */
+  private static final double ONE_SIGMA = 0.683;
+
   private RobustStatistics() {}
 
   public static OptionalDouble median(List<Double> values) {
@@ -33,6 +36,19 @@ public final class RobustStatistics {
         ? OptionalDouble.empty()
         : OptionalDouble.of(
             new Percentile(100 * p).withEstimationType(EstimationType.R_2).evaluate(values));
+  }
+
+  /**
+   * Standard deviation about the median, of which single odd values make nothing: 68.3 of 100
+   * values of a normal sample lie within it.
+   */
+  public static OptionalDouble spread(double[] values) {
+    OptionalDouble middle = median(values);
+    return middle.isEmpty()
+        ? middle
+        : quantile(
+            Arrays.stream(values).map(v -> Math.abs(v - middle.getAsDouble())).toArray(),
+            ONE_SIGMA);
   }
 
   /**
