@@ -79,7 +79,8 @@ record Body(
    * @param metresPerPx empty where no length is known
    */
   Body steadied(BarPath bar, OptionalDouble metresPerPx) {
-    Series height = SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx(), metresPerPx);
+    Series height =
+        SteadiedHip.of(kinematics.hipY(), bar, scale.staturePx(), metresPerPx, calibration);
     return new Body(
         track, scale, toe, heel, kinematics.withHipHeight(height), arms, lookDown, calibration);
   }

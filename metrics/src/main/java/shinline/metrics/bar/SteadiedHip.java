@@ -1,6 +1,8 @@
 package shinline.metrics.bar;
 
 import java.util.OptionalDouble;
+import shinline.metrics.calibration.Calibration;
+import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.Series;
 import shinline.metrics.statistics.LineFit;
@@ -13,18 +15,6 @@ import shinline.metrics.statistics.LineFit;
  * stays the hip's own.
  */
 public final class SteadiedHip {
-  /** Slower than any rep; of 0.1 to 2 Hz it gave the best phases on rendered sets. */
-  private static final double SLOW_HZ = 0.15;
-
-  /**
-   * The hip's rise for that of the bar's end: 0.99 to 1.01 in clean reps of six rendered sets with
-   * a bar, 0.96 where the trunk leans 17° more at the bottom.
-   */
-  private static final double RISES_ALIKE = 0.99;
-
-  /** How much more that is to be trusted than the hip as it was seen. */
-  private static final double TRUST = 0.8;
-
   /** Seen outside of this, the disc is not of the size it is taken for. */
   private static final double LEAST_ALIKE = 0.82;
 
@@ -55,7 +45,12 @@ public final class SteadiedHip {
    * @param metresPerPx in that plane, where a length is known
    * @return in pixels, seen where the hip is; the hip as it was where the two do not move together
    */
-  public static Series of(Series hip, BarPath bar, double staturePx, OptionalDouble metresPerPx) {
+  public static Series of(
+      Series hip,
+      BarPath bar,
+      double staturePx,
+      OptionalDouble metresPerPx,
+      Calibration calibration) {
     int n = hip.size();
     double[] rise = new double[n];
     boolean[] both = new boolean[n];
@@ -74,13 +69,16 @@ public final class SteadiedHip {
     if (!(staturePx / told >= LEAST_STATURE_M && staturePx / told <= MOST_STATURE_M)) {
       return hip;
     }
-    double perM = metresPerPx.isPresent() ? trusted(told, metresPerPx.getAsDouble()) : told;
+    double perM =
+        metresPerPx.isPresent() ? trusted(told, metresPerPx.getAsDouble(), calibration) : told;
     double[] apart = new double[n];
     for (int i = 0; i < n; i++) {
       apart[i] = both[i] ? hip.value(i) - perM * rise[i] : 0;
     }
     Series between = Series.of(hip.times(), apart, both);
-    ButterworthLowPass slow = ButterworthLowPass.twoPass(SLOW_HZ, bar.grid().rateHz());
+    ButterworthLowPass slow =
+        ButterworthLowPass.twoPass(
+            calibration.value(CalibrationKey.BAR_HIP_SLOWEST), bar.grid().rateHz());
     Series level = between.mapRuns(slow::zeroPhase);
     double[] steadied = new double[n];
     boolean[] stays = new boolean[n];
@@ -97,11 +95,13 @@ public final class SteadiedHip {
     return Series.of(hip.times(), steadied, stays);
   }
 
-  private static double trusted(double told, double metresPerPx) {
+  private static double trusted(double told, double metresPerPx, Calibration calibration) {
     double alike = told * metresPerPx;
+    double trust = calibration.value(CalibrationKey.BAR_HIP_TRUST);
     return alike < LEAST_ALIKE || alike > MOST_ALIKE
         ? told
-        : (TRUST * RISES_ALIKE + (1 - TRUST) * alike) / metresPerPx;
+        : (trust * calibration.value(CalibrationKey.BAR_HIP_RISE) + (1 - trust) * alike)
+            / metresPerPx;
   }
 
   /** How far the hip rises for a metre of the bar; not a number where they do not go together. */

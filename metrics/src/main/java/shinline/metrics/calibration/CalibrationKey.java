@@ -182,6 +182,9 @@ public enum CalibrationKey {
   BAR_STRAY("bar.stray", CalibrationUnit.CENTIMETRES, 0.0, 20.0),
   BAR_TRUNK("bar.trunk", CalibrationUnit.SHARE, 0.1, 0.5),
   BAR_TRUNK_CHANGE("bar.trunk-change", CalibrationUnit.DEGREES, 0.0, 50.0),
+  BAR_HIP_SLOWEST("bar.hip-slowest", CalibrationUnit.PER_SECOND, 0.01, 5.0),
+  BAR_HIP_RISE("bar.hip-rise", CalibrationUnit.SHARE, 0.5, 1.5),
+  BAR_HIP_TRUST("bar.hip-trust", CalibrationUnit.SHARE, 0.0, 1.0),
   BAR_LEAN_GROWS_LIMIT("bar.lean-grows", CalibrationUnit.DEGREES, 0.0, 90.0),
   BAR_HIPS_FIRST_LIMIT("bar.hips-first", CalibrationUnit.DEGREES, 0.0, 90.0),
 

@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
+import shinline.metrics.synthetic.ShippedCalibration;
 
 class SteadiedHipTest {
   private static final double PX_PER_M = 220;
@@ -54,7 +55,11 @@ class SteadiedHipTest {
     Series hip = over(SteadiedHipTest::seenHip, t -> true);
     Series steadied =
         SteadiedHip.of(
-            hip, bar(over(SteadiedHipTest::rise, t -> true)), STATURE_PX, OptionalDouble.empty());
+            hip,
+            bar(over(SteadiedHipTest::rise, t -> true)),
+            STATURE_PX,
+            OptionalDouble.empty(),
+            ShippedCalibration.HEAVY);
     assertThat(worst(hip, 1, 11)).isGreaterThan(2.9);
     assertThat(worst(steadied, 1, 11)).isLessThan(1);
   }
@@ -63,12 +68,16 @@ class SteadiedHipTest {
   void aHipThatIsSeenTooLowInStandingIsLiftedByTheBar() {
     Series low = over(t -> 400 + 0.9 * PX_PER_M * rise(t), t -> true);
     BarPath bar = bar(over(SteadiedHipTest::rise, t -> true));
-    Series steadied = SteadiedHip.of(low, bar, STATURE_PX, OptionalDouble.of(1 / PX_PER_M));
+    Series steadied =
+        SteadiedHip.of(
+            low, bar, STATURE_PX, OptionalDouble.of(1 / PX_PER_M), ShippedCalibration.HEAVY);
     double travel = steadied.value(90) - steadied.value(135);
     assertThat(travel / (0.3 * PX_PER_M)).isBetween(0.96, 1.0);
     // A disc of 360 mm taken for one of 450 mm seems to rise by a quarter more.
     BarPath smaller = bar(over(t -> 1.25 * rise(t), t -> true));
-    Series own = SteadiedHip.of(low, smaller, STATURE_PX, OptionalDouble.of(1 / PX_PER_M));
+    Series own =
+        SteadiedHip.of(
+            low, smaller, STATURE_PX, OptionalDouble.of(1 / PX_PER_M), ShippedCalibration.HEAVY);
     assertThat((own.value(90) - own.value(135)) / (0.3 * PX_PER_M)).isBetween(0.88, 0.92);
   }
 
@@ -76,7 +85,12 @@ class SteadiedHipTest {
   void aTrunkThatSlowlyLeansMovesTheBarAndNotTheHip() {
     Series hip = over(t -> 400 + PX_PER_M * rise(t), t -> true);
     Series sinks = over(t -> rise(t) - 0.02 * (1 - Math.cos(2 * Math.PI * t / 24)), t -> true);
-    assertThat(worst(SteadiedHip.of(hip, bar(sinks), STATURE_PX, OptionalDouble.empty()), 1, 11))
+    assertThat(
+            worst(
+                SteadiedHip.of(
+                    hip, bar(sinks), STATURE_PX, OptionalDouble.empty(), ShippedCalibration.HEAVY),
+                1,
+                11))
         .isLessThan(1.0);
   }
 
@@ -84,7 +98,9 @@ class SteadiedHipTest {
   void whereTheBarIsNotSeenTheHipStaysAsItWas() {
     Series hip = over(SteadiedHipTest::seenHip, t -> true);
     Series part = over(SteadiedHipTest::rise, t -> t < 8);
-    Series steadied = SteadiedHip.of(hip, bar(part), STATURE_PX, OptionalDouble.empty());
+    Series steadied =
+        SteadiedHip.of(
+            hip, bar(part), STATURE_PX, OptionalDouble.empty(), ShippedCalibration.HEAVY);
     for (int i = 0; i < GRID.size(); i++) {
       assertThat(steadied.seen(i)).isTrue();
       if (GRID.timeS(i) > 8.01) {
@@ -103,7 +119,13 @@ class SteadiedHipTest {
     Series hip = over(SteadiedHipTest::seenHip, t -> true);
     Series other = over(t -> 0.15 * Math.sin(2 * Math.PI * t / 3), t -> true);
     Series tooFar = over(t -> 3 * rise(t), t -> true);
-    assertThat(SteadiedHip.of(hip, bar(other), STATURE_PX, OptionalDouble.empty())).isEqualTo(hip);
-    assertThat(SteadiedHip.of(hip, bar(tooFar), STATURE_PX, OptionalDouble.empty())).isEqualTo(hip);
+    assertThat(
+            SteadiedHip.of(
+                hip, bar(other), STATURE_PX, OptionalDouble.empty(), ShippedCalibration.HEAVY))
+        .isEqualTo(hip);
+    assertThat(
+            SteadiedHip.of(
+                hip, bar(tooFar), STATURE_PX, OptionalDouble.empty(), ShippedCalibration.HEAVY))
+        .isEqualTo(hip);
   }
 }
