@@ -1,8 +1,6 @@
 package shinline.cli.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
@@ -136,31 +134,13 @@ public final class CheckCommand implements Callable<Integer> {
                 noReport ? OutputPlan.Page.LEFT_OUT : OutputPlan.Page.WRITTEN),
             files);
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
-    ExitCode worst = ExitCode.MEASURED;
-    boolean anyRead = false;
-    for (Iterator<Path> each = clips.iterator(); each.hasNext(); ) {
-      Path clip = each.next();
-      try {
-        ClipReport report = check(clip, options);
-        anyRead |= report.exitCode() != ExitCode.UNREADABLE;
-        print(report, text);
-        worst = worst.worse(report.exitCode()).worse(write(report, plan, clip, files));
-      } catch (CoachException e) {
-        throw e;
-      } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
-        surroundings.fault(Words.say("fault.in-clip", clip.getFileName()), e);
-        worst = worst.worse(ExitCode.INTERNAL);
-      }
-      if (each.hasNext()) {
-        surroundings.out().println();
-      }
-    }
-    if (anyRead) {
-      surroundings.out().println();
-      text.closing().forEach(surroundings.out()::println);
-    }
-    surroundings.out().flush();
-    return worst;
+    return new EachInput<ClipReport>(
+            surroundings,
+            clip -> check(clip, options),
+            ClipReport::exitCode,
+            text::lines,
+            (report, clip) -> write(report, plan, clip, files))
+        .run(clips, text::closing);
   }
 
   private ClipReport check(Path clip, CheckOptions options) {
@@ -170,13 +150,6 @@ public final class CheckCommand implements Callable<Integer> {
     } finally {
       progress.end();
     }
-  }
-
-  /** A clip without numbers is a complaint, and goes where complaints go. */
-  private void print(ClipReport report, SetText text) {
-    var stream = report.exitCode() == ExitCode.MEASURED ? surroundings.out() : surroundings.err();
-    text.lines(report).forEach(stream::println);
-    stream.flush();
   }
 
   /** A full disk under one clip's result must not lose the table of the next clip. */
@@ -225,35 +198,19 @@ public final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  /**
-   * What an earlier run wrote of a clip that broke since must not look like today's. Where the clip
-   * is not there at all, on a card that was taken out, it is all there is, and stays.
-   */
   private void withdraw(OutputPlan plan, Path clip, OutputFiles files) {
-    List<WholeFile> left = new ArrayList<>();
-    boolean there = Files.exists(clip);
+    EarlierResults earlier = new EarlierResults(clip);
     for (WholeFile file : plan.json(clip)) {
-      if (there && !file.isDevice()) {
+      if (earlier.mayGo() && !file.isDevice()) {
         new PictureFiles(file.path(), files).withdraw();
       }
-      leftOver(file, ResultDocument.SCHEMA, there).ifPresent(left::add);
+      earlier.withdraw(file, ResultDocument.SCHEMA);
     }
-    for (WholeFile file : plan.series(clip)) {
-      leftOver(file, SeriesCsv.headings(), there).ifPresent(left::add);
-    }
-    for (WholeFile file : plan.reps(clip)) {
-      leftOver(file, RepCsv.headings(), there).ifPresent(left::add);
-    }
-    for (WholeFile file :
-        Stream.concat(plan.page(clip).stream(), plan.annotated().stream()).toList()) {
-      leftOver(file, "", there).ifPresent(left::add);
-    }
-    left.forEach(f -> surroundings.complain(Words.say("check.from-earlier", f.path())));
-  }
-
-  private static Optional<WholeFile> leftOver(WholeFile file, String mark, boolean takeAway) {
-    boolean gone = takeAway ? file.withdraw(mark) : !Files.isRegularFile(file.path());
-    return gone ? Optional.empty() : Optional.of(file);
+    plan.series(clip).forEach(file -> earlier.withdraw(file, SeriesCsv.headings()));
+    plan.reps(clip).forEach(file -> earlier.withdraw(file, RepCsv.headings()));
+    Stream.concat(plan.page(clip).stream(), plan.annotated().stream())
+        .forEach(file -> earlier.withdraw(file, ""));
+    earlier.tell(surroundings);
   }
 
   private ExitCode complain(CoachException e) {

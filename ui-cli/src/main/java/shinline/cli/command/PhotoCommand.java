@@ -2,8 +2,6 @@ package shinline.cli.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -108,38 +106,13 @@ public final class PhotoCommand implements Callable<Integer> {
             files);
     Layout layout = new Layout(surroundings.signs(), surroundings.paint(), units);
     PostureText text = new PostureText(layout);
-    ExitCode worst = ExitCode.MEASURED;
-    boolean anyRead = false;
-    for (Iterator<Path> each = photos.iterator(); each.hasNext(); ) {
-      Path photo = each.next();
-      try {
-        PhotoReport report = checker.check(photo, options);
-        anyRead |= report.exitCode() != ExitCode.UNREADABLE;
-        print(report, text);
-        worst = worst.worse(report.exitCode()).worse(write(report, plan, photo));
-      } catch (CoachException e) {
-        throw e;
-      } catch (RuntimeException | LinkageError | OutOfMemoryError e) {
-        surroundings.fault(Words.say("fault.in-clip", photo.getFileName()), e);
-        worst = worst.worse(ExitCode.INTERNAL);
-      }
-      if (each.hasNext()) {
-        surroundings.out().println();
-      }
-    }
-    if (anyRead) {
-      surroundings.out().println();
-      new SetText(layout).closing().forEach(surroundings.out()::println);
-    }
-    surroundings.out().flush();
-    return worst;
-  }
-
-  /** A picture without numbers is a complaint, and goes where complaints go. */
-  private void print(PhotoReport report, PostureText text) {
-    var stream = report.exitCode() == ExitCode.MEASURED ? surroundings.out() : surroundings.err();
-    text.lines(report).forEach(stream::println);
-    stream.flush();
+    return new EachInput<PhotoReport>(
+            surroundings,
+            photo -> checker.check(photo, options),
+            PhotoReport::exitCode,
+            text::lines,
+            (report, photo) -> write(report, plan, photo))
+        .run(photos, new SetText(layout)::closing);
   }
 
   private ExitCode write(PhotoReport report, PhotoPlan plan, Path photo) {
@@ -228,22 +201,11 @@ public final class PhotoCommand implements Callable<Integer> {
     }
   }
 
-  /** What an earlier run wrote of a picture that broke since must not look like today's. */
   private void withdraw(PhotoPlan plan, Path photo) {
-    boolean there = Files.exists(photo);
-    List<WholeFile> left = new ArrayList<>();
-    for (WholeFile file : plan.json(photo)) {
-      leftOver(file, ResultDocument.SCHEMA, there).ifPresent(left::add);
-    }
-    for (WholeFile file :
-        Stream.concat(plan.page(photo).stream(), plan.drawn(photo).stream()).toList()) {
-      leftOver(file, "", there).ifPresent(left::add);
-    }
-    left.forEach(f -> surroundings.complain(Words.say("check.from-earlier", f.path())));
-  }
-
-  private static Optional<WholeFile> leftOver(WholeFile file, String mark, boolean takeAway) {
-    boolean gone = takeAway ? file.withdraw(mark) : !Files.isRegularFile(file.path());
-    return gone ? Optional.empty() : Optional.of(file);
+    EarlierResults earlier = new EarlierResults(photo);
+    plan.json(photo).forEach(file -> earlier.withdraw(file, ResultDocument.SCHEMA));
+    Stream.concat(plan.page(photo).stream(), plan.drawn(photo).stream())
+        .forEach(file -> earlier.withdraw(file, ""));
+    earlier.tell(surroundings);
   }
 }
