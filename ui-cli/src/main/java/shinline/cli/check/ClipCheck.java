@@ -38,6 +38,7 @@ import shinline.vision.clip.FileDigest;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
 import shinline.vision.clip.FrameTimes;
+import shinline.vision.clip.PicturePool;
 import shinline.vision.library.OpenCvParts;
 import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.BarObserver;
@@ -45,6 +46,8 @@ import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
 import shinline.vision.observation.OddPictures;
 import shinline.vision.observation.RoomObserver;
+import shinline.vision.observation.SparseLooks;
+import shinline.vision.observation.SparseLooks.Look;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PeopleInView;
@@ -164,32 +167,39 @@ public final class ClipCheck implements ClipChecker {
           CameraObserver watch = new CameraObserver();
           DiscConsensus discs = new DiscConsensus(asked.options().disc(), info.expectedFrames());
           BarObserver bar = new BarObserver(asked.options().barDiscM());
+          PicturePool pictures = new PicturePool();
           WatchThread beside = new WatchThread()) {
-        for (Optional<Frame> next = clip.nextInto(beside.free());
-            next.isPresent();
-            next = clip.nextInto(beside.free())) {
-          Frame frame = next.get();
-          PeopleInView people = models.pose().look(frame.image(), frame.timeS());
-          PoseSighting sighting = people.ofMover();
-          crossing.add(frame.index(), frame.timeS(), people);
-          beside.watch(
-              () -> {
-                odd.look(frame.timeS(), frame.image());
-                room.look(frame.index(), frame.image(), sighting);
-                back.look(frame.index(), frame.timeS(), frame.image(), people);
-                watch.look(frame.timeS(), frame.image(), people);
-                discs.look(frame.index(), frame.image(), sighting);
-                bar.look(frame.index(), frame.timeS(), frame.image(), people);
-              });
-          OptionalInt turns = standing.look(sighting);
-          if (mayTurn && turns.orElse(0) != 0) {
-            return turns;
+        SparseLooks looks =
+            new SparseLooks(models.pose(), pictures, Integer.getInteger("lab.every", 2));
+        boolean more = true;
+        while (more) {
+          Optional<Frame> next = clip.nextInto(pictures.take());
+          more = next.isPresent();
+          for (Look look : next.map(looks::next).orElseGet(looks::finish)) {
+            Frame frame = look.frame();
+            PeopleInView people = look.people();
+            PoseSighting sighting = people.ofMover();
+            crossing.add(frame.index(), frame.timeS(), people);
+            beside.watch(
+                () -> {
+                  odd.look(frame.timeS(), frame.image());
+                  room.look(frame.index(), frame.image(), sighting);
+                  back.look(frame.index(), frame.timeS(), frame.image(), people);
+                  watch.look(frame.timeS(), frame.image(), people);
+                  discs.look(frame.index(), frame.image(), sighting);
+                  bar.look(frame.index(), frame.timeS(), frame.image(), people);
+                  pictures.give(frame.image());
+                });
+            OptionalInt turns = standing.look(sighting);
+            if (mayTurn && turns.orElse(0) != 0) {
+              return turns;
+            }
+            if (turns.isPresent()) {
+              digest();
+              models.pose().pictureIsUpright();
+            }
+            asked.progress().frames(frame.index() + 1, info.expectedFrames());
           }
-          if (turns.isPresent()) {
-            digest();
-            models.pose().pictureIsUpright();
-          }
-          asked.progress().frames(frame.index() + 1, info.expectedFrames());
         }
         beside.finish();
         unlike = odd.found();

@@ -73,6 +73,20 @@ record BodyPose(PoseSighting.Found found) {
     return Math.max(1, longest / LEG_OF_STATURE);
   }
 
+  /** How far the hips, the shoulders or a knee went from here, whichever went farthest, pixels. */
+  double stepPx(BodyPose to) {
+    double step =
+        Math.max(
+            Math.hypot(to.hipX() - hipX(), to.hipY() - hipY()),
+            Math.hypot(to.shoulderX() - shoulderX(), to.shoulderY() - shoulderY()));
+    for (BodySide side : BodySide.values()) {
+      Keypoint here = at(side.knee());
+      Keypoint there = to.at(side.knee());
+      step = Math.max(step, Math.hypot(there.x() - here.x(), there.y() - here.y()));
+    }
+    return step;
+  }
+
   /** Rectangles that together cover head, trunk and legs. */
   List<Patch> patches() {
     double margin = PATCH_MARGIN * staturePx();

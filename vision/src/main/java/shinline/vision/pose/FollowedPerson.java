@@ -56,6 +56,10 @@ final class FollowedPerson {
 
   private RegionFilter filter = new RegionFilter();
   private Optional<RegionOfInterest> next = Optional.empty();
+
+  /** What was to be {@link #next} before the last look. */
+  private Optional<RegionOfInterest> led = Optional.empty();
+
   private Optional<BodyPose> last = Optional.empty();
   private Optional<SecondLook> upright = Optional.empty();
   private double uprightUntilS = Double.NEGATIVE_INFINITY;
@@ -96,12 +100,14 @@ final class FollowedPerson {
   /** Follows nobody any more. */
   void letGo() {
     next = Optional.empty();
+    led = Optional.empty();
   }
 
   /** Goes on where another path has begun, with the lengths known here. */
   void takeOver(FollowedPerson begun) {
     filter = begun.filter;
     next = begun.next;
+    led = begun.led;
     last = begun.last;
     upright = begun.upright;
     uprightUntilS = begun.uprightUntilS;
@@ -112,16 +118,34 @@ final class FollowedPerson {
   /** The pose in the next frame; not to be called when nobody is followed. */
   PoseSighting look(Mat frame, double timeS) {
     looks++;
-    Judged led = judged(frame, next.orElseThrow(), handedness(), upright);
-    Judged best = led;
+    led = next;
+    Judged first = judged(frame, next.orElseThrow(), handedness(), upright);
+    Judged best = first;
     if (!best.finding().good() && last.isPresent() && mayLookAgain(best)) {
       BodyPose before = last.get();
       best = lookAgain(frame, best, before.hipX(), before.hipY(), staturePx());
       credit += best.finding().good() ? 1 : -1;
     }
     credit = Math.min(MOST_CREDIT, credit + CREDIT_A_LOOK);
-    keepUpright(led, best, timeS);
+    keepUpright(first, best, timeS);
     return accept(best, timeS);
+  }
+
+  /**
+   * The pose in a frame between the last two looks. It leads nothing, and is looked for in one
+   * region only: there are two looks beside it.
+   *
+   * @param share of the time from the one to the other, 0…1
+   * @return empty when something speaks against what is seen there
+   */
+  Optional<PoseSighting> between(Mat frame, double share) {
+    if (led.isEmpty() || next.isEmpty()) {
+      return Optional.empty();
+    }
+    // Each look's own region comes from the look before; those that came of the two lie about them.
+    RegionOfInterest region = RegionOfInterest.between(led.get(), next.get(), share);
+    Judged judged = judged(frame, region, handedness().other(), upright);
+    return judged.finding().good() ? Optional.of(judged.pass().pose()) : Optional.empty();
   }
 
   /** How much is done to make out somebody who was detected. */
@@ -136,6 +160,7 @@ final class FollowedPerson {
   PoseSighting begin(Mat frame, DetectedPerson person, double timeS, Effort effort) {
     filter = new RegionFilter();
     looks = 0;
+    led = Optional.empty();
     last = Optional.empty();
     endUpright();
     Judged first = judged(frame, person.region(), ImageFlip.AS_FILMED, Optional.empty());

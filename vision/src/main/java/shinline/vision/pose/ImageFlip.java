@@ -7,5 +7,10 @@ public enum ImageFlip {
    * The crop is flipped left to right before the model sees it; places and the names of left and
    * right are turned back after, so that both passes answer the same question.
    */
-  MIRRORED
+  MIRRORED;
+
+  /** The one that this is not. */
+  ImageFlip other() {
+    return this == MIRRORED ? AS_FILMED : MIRRORED;
+  }
 }

@@ -47,6 +47,11 @@ final class PeopleTracker {
   /** And count as new when they were not tried for so long. */
   private static final double FORGOTTEN_AFTER_S = 5;
 
+  /**
+   * Farther than this between two looks, share of stature, and the frames between are looked at.
+   */
+  private static final double STEP = Double.parseDouble(System.getProperty("lab.step", "0.02"));
+
   /** Finds people in a whole frame, beside those who are painted over. */
   interface Detector {
     List<DetectedPerson> detect(Mat frame, List<Patch> paintedOver);
@@ -61,6 +66,8 @@ final class PeopleTracker {
   private double lastGlanceS = Double.NEGATIVE_INFINITY;
   private int looks;
   private int mover;
+  private Optional<PeopleInView> before = Optional.empty();
+  private Optional<PeopleInView> last = Optional.empty();
 
   PeopleTracker(Detector detector, LandmarkLook landmarks) {
     this.detector = detector;
@@ -114,6 +121,8 @@ final class PeopleTracker {
     lastGlanceS = Double.NEGATIVE_INFINITY;
     looks = 0;
     mover = 0;
+    before = Optional.empty();
+    last = Optional.empty();
     gate = new PoseGate();
   }
 
@@ -152,7 +161,42 @@ final class PeopleTracker {
       seen.put(0, new PoseSighting.NobodyFound(reason));
     }
     chooseMover();
-    return new PeopleInView(mover, seen, unlooked(seen), bystanders, company());
+    before = last;
+    PeopleInView now = new PeopleInView(mover, seen, unlooked(seen), bystanders, company());
+    last = Optional.of(now);
+    return now;
+  }
+
+  /** See {@link PoseEstimator#between}. */
+  Optional<PeopleInView> between(Mat frame, double share) {
+    if (before.isEmpty() || last.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Integer, PoseSighting> seen = new LinkedHashMap<>();
+    boolean somebody = false;
+    for (Map.Entry<Integer, Person> entry : people.entrySet()) {
+      int number = entry.getKey();
+      FollowedPerson path = entry.getValue().path;
+      Optional<PoseSighting> sighting =
+          moved(number, path.staturePx()) ? path.between(frame, share) : Optional.empty();
+      somebody |= sighting.isPresent();
+      seen.put(
+          number, sighting.orElse(new PoseSighting.NobodyFound(PoseSighting.Reason.NOT_LOOKED_AT)));
+    }
+    return somebody
+        ? Optional.of(
+            new PeopleInView(mover, seen, unlooked(seen), bystanders, last.get().company()))
+        : Optional.empty();
+  }
+
+  private boolean moved(int number, double staturePx) {
+    return before
+        .flatMap(p -> p.of(number).pose())
+        .flatMap(
+            from ->
+                last.flatMap(p -> p.of(number).pose())
+                    .map(to -> new BodyPose(from).stepPx(new BodyPose(to)) > STEP * staturePx))
+        .orElse(false);
   }
 
   private List<PoseSighting.Found> unlooked(Map<Integer, PoseSighting> seen) {

@@ -1,5 +1,6 @@
 package shinline.vision.pose;
 
+import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
@@ -17,6 +18,15 @@ public interface PoseEstimator extends AutoCloseable {
    * @param timeS the frame's time in seconds, after the last frame's
    */
   PeopleInView look(Mat bgrUpright, double timeS);
+
+  /**
+   * Everybody who moved, in a frame between the last two that were looked at; others count as not
+   * looked at. What comes next does not depend on it.
+   *
+   * @param share of the time from the one to the other, 0…1
+   * @return empty when nobody moved far enough to be worth it, or nobody is there to be believed
+   */
+  Optional<PeopleInView> between(Mat bgrUpright, double share);
 
   /** The same, of the one whose hips go down and up; before anybody moves, of the surest one. */
   default PoseSighting track(Mat bgrUpright, double timeS) {

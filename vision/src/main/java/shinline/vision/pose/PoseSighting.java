@@ -4,10 +4,16 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What the pose model saw in one frame. */
 public sealed interface PoseSighting {
+
+  /** The person, if there is one. */
+  default Optional<Found> pose() {
+    return fold(Optional::of, nobody -> Optional.empty());
+  }
 
   /** Calls the function that fits. */
   <T> T fold(Function<Found, T> found, Function<NobodyFound, T> nobody);

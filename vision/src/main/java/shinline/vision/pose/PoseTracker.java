@@ -1,5 +1,6 @@
 package shinline.vision.pose;
 
+import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
@@ -28,6 +29,11 @@ public final class PoseTracker implements PoseEstimator {
   @Override
   public PeopleInView look(Mat bgrUpright, double timeS) {
     return people.look(bgrUpright, timeS);
+  }
+
+  @Override
+  public Optional<PeopleInView> between(Mat bgrUpright, double share) {
+    return people.between(bgrUpright, share);
   }
 
   @Override

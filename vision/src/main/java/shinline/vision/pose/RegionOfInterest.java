@@ -43,6 +43,19 @@ public record RegionOfInterest(double centreX, double centreY, double sizePx, do
         (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, Math.max(widthPx, heightPx), 0);
   }
 
+  /**
+   * On the way from one region to another.
+   *
+   * @param share of the way, 0…1
+   */
+  static RegionOfInterest between(RegionOfInterest from, RegionOfInterest to, double share) {
+    return new RegionOfInterest(
+        from.centreX() + share * (to.centreX() - from.centreX()),
+        from.centreY() + share * (to.centreY() - from.centreY()),
+        from.sizePx() + share * (to.sizePx() - from.sizePx()),
+        normalised(from.rotationRad() + share * normalised(to.rotationRad() - from.rotationRad())));
+  }
+
   private static double normalised(double angle) {
     return angle - 2 * Math.PI * Math.floor((angle + Math.PI) / (2 * Math.PI));
   }

@@ -1,0 +1,78 @@
+package shinline.vision.observation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.vision.clip.Frame;
+import shinline.vision.clip.PicturePool;
+import shinline.vision.pose.PeopleInView;
+import shinline.vision.pose.PoseEstimator;
+
+/**
+ * Has the pose model look at every so many-th sampled frame, and at those between only where
+ * somebody moved far from one look to the next: a body that stands, or goes down slowly, is where
+ * its neighbours in time say.
+ */
+public final class SparseLooks {
+  private final PoseEstimator pose;
+  private final PicturePool pictures;
+  private final int every;
+  private final List<Frame> passed = new ArrayList<>();
+  private double lastS;
+  private boolean begun;
+
+  /**
+   * A frame that was looked at.
+   *
+   * @param frame its picture is the caller's to give back
+   */
+  public record Look(Frame frame, PeopleInView people) {}
+
+  /**
+   * @param pictures to which the pictures of frames that nobody looks at are given back
+   * @param every 1 to look at all sampled frames
+   */
+  public SparseLooks(PoseEstimator pose, PicturePool pictures, int every) {
+    this.pose = pose;
+    this.pictures = pictures;
+    this.every = every;
+  }
+
+  /**
+   * Takes the next sampled frame.
+   *
+   * @return looks that are complete now, in the order of time
+   */
+  public List<Look> next(Frame frame) {
+    if (begun && passed.size() < every - 1) {
+      passed.add(frame);
+      return List.of();
+    }
+    begun = true;
+    return lookAt(frame);
+  }
+
+  /** After the last frame: it is looked at, too. */
+  public List<Look> finish() {
+    return passed.isEmpty() ? List.of() : lookAt(passed.remove(passed.size() - 1));
+  }
+
+  private List<Look> lookAt(Frame frame) {
+    PeopleInView people = pose.look(frame.image(), frame.timeS());
+    List<Look> looks = new ArrayList<>();
+    for (Frame between : passed) {
+      double share = (between.timeS() - lastS) / (frame.timeS() - lastS);
+      pose.between(between.image(), share)
+          .ifPresentOrElse(
+              there -> looks.add(new Look(between, there)), () -> giveBack(between.image()));
+    }
+    passed.clear();
+    lastS = frame.timeS();
+    looks.add(new Look(frame, people));
+    return looks;
+  }
+
+  private void giveBack(Mat picture) {
+    pictures.give(picture);
+  }
+}
