@@ -36,6 +36,7 @@ import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.result.Warning;
+import shinline.metrics.signal.LookRate;
 import shinline.metrics.statistics.LineFit;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
@@ -195,7 +196,7 @@ final class SetMeasuring {
 
   private double frameS() {
     double[] t = legs.timeS();
-    return t.length < 2 ? 0.1 : (t[t.length - 1] - t[0]) / (t.length - 1);
+    return t.length < 2 ? 0.1 : LookRate.closeStepS(t);
   }
 
   private int frameAt(double timeS) {

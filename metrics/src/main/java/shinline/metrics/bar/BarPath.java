@@ -8,6 +8,7 @@ import shinline.metrics.geometry.ViewGeometry;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.GapFill;
 import shinline.metrics.signal.HampelFilter;
+import shinline.metrics.signal.LookRate;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
 import shinline.metrics.statistics.RobustStatistics;
@@ -67,8 +68,7 @@ public record BarPath(UniformTimeGrid grid, Series forwardM, Series upM) {
     }
     double scale = RobustStatistics.median(perMetre).orElseThrow();
     HampelFilter hampel = new HampelFilter(OUTLIER * track.diameterM());
-    UniformTimeGrid own = UniformTimeGrid.covering(Series.of(t, t));
-    double cutoff = Math.min(CUTOFF_HZ, own.rateHz() / 2.2);
+    double cutoff = Math.min(CUTOFF_HZ, 1 / (2.2 * LookRate.closeStepS(t)));
     ButterworthLowPass filter = ButterworthLowPass.twoPass(cutoff, grid.rateHz());
     Series forward = even(t, x, scale, hampel, grid);
     Series up = even(t, y, scale, hampel, grid);

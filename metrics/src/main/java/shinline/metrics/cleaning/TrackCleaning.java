@@ -9,6 +9,7 @@ import shinline.metrics.calibration.CalibrationKey;
 import shinline.metrics.signal.ButterworthLowPass;
 import shinline.metrics.signal.GapFill;
 import shinline.metrics.signal.HampelFilter;
+import shinline.metrics.signal.LookRate;
 import shinline.metrics.signal.ResidualAnalysis;
 import shinline.metrics.signal.Series;
 import shinline.metrics.signal.UniformTimeGrid;
@@ -44,9 +45,8 @@ public final class TrackCleaning {
   public CleanTrack clean(LegTrack track) {
     double[] times = track.timeS();
     Series clock = Series.of(times, times);
-    UniformTimeGrid own = UniformTimeGrid.covering(clock);
-    UniformTimeGrid grid =
-        own.rateHz() >= LEAST_RATE_HZ * 0.99 ? own : UniformTimeGrid.covering(clock, LEAST_RATE_HZ);
+    double rateHz = 1 / LookRate.closeStepS(times);
+    UniformTimeGrid grid = UniformTimeGrid.covering(clock, Math.max(rateHz, LEAST_RATE_HZ));
     HampelFilter hampel = new HampelFilter(outlierFloor * track.bodyPx());
     Map<BodyPoint, Series> xs = new EnumMap<>(BodyPoint.class);
     Map<BodyPoint, Series> ys = new EnumMap<>(BodyPoint.class);
@@ -55,7 +55,7 @@ public final class TrackCleaning {
       xs.put(point, even(path.xSeries(times), hampel, grid));
       ys.put(point, even(path.ySeries(times), hampel, grid));
     }
-    double cutoff = cutoff(xs, ys, own.rateHz(), grid);
+    double cutoff = cutoff(xs, ys, rateHz, grid);
     ButterworthLowPass filter = ButterworthLowPass.twoPass(cutoff, grid.rateHz());
     Map<BodyPoint, CleanPath> paths = new EnumMap<>(BodyPoint.class);
     for (BodyPoint point : BodyPoint.values()) {
