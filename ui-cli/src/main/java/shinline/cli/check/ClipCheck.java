@@ -170,7 +170,11 @@ public final class ClipCheck implements ClipChecker {
           PicturePool pictures = new PicturePool();
           WatchThread beside = new WatchThread()) {
         SparseLooks looks =
-            new SparseLooks(models.pose(), pictures, Integer.getInteger("lab.every", 2));
+            new SparseLooks(
+                models.pose(),
+                pictures,
+                Integer.getInteger("lab.every", 2),
+                Double.parseDouble(System.getProperty("lab.step", "0.02")));
         boolean more = true;
         while (more) {
           Optional<Frame> next = clip.nextInto(pictures.take());

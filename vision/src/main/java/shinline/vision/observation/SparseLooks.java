@@ -2,7 +2,6 @@ package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bytedeco.opencv.opencv_core.Mat;
 import shinline.vision.clip.Frame;
 import shinline.vision.clip.PicturePool;
 import shinline.vision.pose.PeopleInView;
@@ -17,6 +16,7 @@ public final class SparseLooks {
   private final PoseEstimator pose;
   private final PicturePool pictures;
   private final int every;
+  private final double farOfStature;
   private final List<Frame> passed = new ArrayList<>();
   private double lastS;
   private boolean begun;
@@ -31,11 +31,13 @@ public final class SparseLooks {
   /**
    * @param pictures to which the pictures of frames that nobody looks at are given back
    * @param every 1 to look at all sampled frames
+   * @param farOfStature as in {@link PoseEstimator#between}
    */
-  public SparseLooks(PoseEstimator pose, PicturePool pictures, int every) {
+  public SparseLooks(PoseEstimator pose, PicturePool pictures, int every, double farOfStature) {
     this.pose = pose;
     this.pictures = pictures;
     this.every = every;
+    this.farOfStature = farOfStature;
   }
 
   /**
@@ -62,17 +64,13 @@ public final class SparseLooks {
     List<Look> looks = new ArrayList<>();
     for (Frame between : passed) {
       double share = (between.timeS() - lastS) / (frame.timeS() - lastS);
-      pose.between(between.image(), share)
+      pose.between(between.image(), share, farOfStature)
           .ifPresentOrElse(
-              there -> looks.add(new Look(between, there)), () -> giveBack(between.image()));
+              there -> looks.add(new Look(between, there)), () -> pictures.give(between.image()));
     }
     passed.clear();
     lastS = frame.timeS();
     looks.add(new Look(frame, people));
     return looks;
-  }
-
-  private void giveBack(Mat picture) {
-    pictures.give(picture);
   }
 }

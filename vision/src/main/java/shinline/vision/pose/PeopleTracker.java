@@ -47,11 +47,6 @@ final class PeopleTracker {
   /** And count as new when they were not tried for so long. */
   private static final double FORGOTTEN_AFTER_S = 5;
 
-  /**
-   * Farther than this between two looks, share of stature, and the frames between are looked at.
-   */
-  private static final double STEP = Double.parseDouble(System.getProperty("lab.step", "0.02"));
-
   /** Finds people in a whole frame, beside those who are painted over. */
   interface Detector {
     List<DetectedPerson> detect(Mat frame, List<Patch> paintedOver);
@@ -168,7 +163,7 @@ final class PeopleTracker {
   }
 
   /** See {@link PoseEstimator#between}. */
-  Optional<PeopleInView> between(Mat frame, double share) {
+  Optional<PeopleInView> between(Mat frame, double share, double farOfStature) {
     if (before.isEmpty() || last.isEmpty()) {
       return Optional.empty();
     }
@@ -178,7 +173,9 @@ final class PeopleTracker {
       int number = entry.getKey();
       FollowedPerson path = entry.getValue().path;
       Optional<PoseSighting> sighting =
-          moved(number, path.staturePx()) ? path.between(frame, share) : Optional.empty();
+          stepPx(number) > farOfStature * path.staturePx()
+              ? path.between(frame, share)
+              : Optional.empty();
       somebody |= sighting.isPresent();
       seen.put(
           number, sighting.orElse(new PoseSighting.NobodyFound(PoseSighting.Reason.NOT_LOOKED_AT)));
@@ -189,14 +186,11 @@ final class PeopleTracker {
         : Optional.empty();
   }
 
-  private boolean moved(int number, double staturePx) {
-    return before
-        .flatMap(p -> p.of(number).pose())
-        .flatMap(
-            from ->
-                last.flatMap(p -> p.of(number).pose())
-                    .map(to -> new BodyPose(from).stepPx(new BodyPose(to)) > STEP * staturePx))
-        .orElse(false);
+  /** From the look before the last one; 0 where one of them did not see this person. */
+  private double stepPx(int number) {
+    Optional<BodyPose> from = before.flatMap(people -> people.of(number).pose()).map(BodyPose::new);
+    Optional<BodyPose> to = last.flatMap(people -> people.of(number).pose()).map(BodyPose::new);
+    return from.isPresent() && to.isPresent() ? from.get().stepPx(to.get()) : 0;
   }
 
   private List<PoseSighting.Found> unlooked(Map<Integer, PoseSighting> seen) {

@@ -24,9 +24,10 @@ public interface PoseEstimator extends AutoCloseable {
    * looked at. What comes next does not depend on it.
    *
    * @param share of the time from the one to the other, 0…1
-   * @return empty when nobody moved far enough to be worth it, or nobody is there to be believed
+   * @param farOfStature who went farther than this from the one to the other is looked at
+   * @return empty when nobody did, or what is seen there is not to be believed
    */
-  Optional<PeopleInView> between(Mat bgrUpright, double share);
+  Optional<PeopleInView> between(Mat bgrUpright, double share, double farOfStature);
 
   /** The same, of the one whose hips go down and up; before anybody moves, of the surest one. */
   default PoseSighting track(Mat bgrUpright, double timeS) {

@@ -32,8 +32,8 @@ public final class PoseTracker implements PoseEstimator {
   }
 
   @Override
-  public Optional<PeopleInView> between(Mat bgrUpright, double share) {
-    return people.between(bgrUpright, share);
+  public Optional<PeopleInView> between(Mat bgrUpright, double share, double farOfStature) {
+    return people.between(bgrUpright, share, farOfStature);
   }
 
   @Override

@@ -157,4 +157,71 @@ final class PeopleTrackerTest {
     assertThat(back.people()).hasSize(1);
     assertThat(back.ofMover()).isInstanceOf(PoseSighting.Found.class);
   }
+
+  @Test
+  void betweenTwoLooksOnlyWhoMovedIsLookedAt() {
+    DrawnPerson athlete = new DrawnPerson(300, 300, STATURE);
+    room.add(athlete);
+    room.add(new DrawnPerson(700, 300, STATURE));
+    look();
+    look();
+    int before = runs;
+    assertThat(tracker.between(new Mat(), 0.5, 0.02)).as("nobody moved").isEmpty();
+    assertThat(runs).isEqualTo(before);
+
+    room.set(0, athlete.lower(0.03 * STATURE));
+    look();
+    before = runs;
+    assertThat(tracker.between(new Mat(), 0.5, 0.04)).as("not far enough").isEmpty();
+    room.set(0, athlete.lower(0.015 * STATURE));
+    PeopleInView there = tracker.between(new Mat(), 0.5, 0.02).orElseThrow();
+    assertThat(runs - before).isEqualTo(1);
+    PoseSighting.Found seen = (PoseSighting.Found) there.of(0);
+    assertThat(seen.at(BodyLandmark.LEFT_HIP).y()).isEqualTo(300 + 0.015 * STATURE);
+    assertThat(seen.region().centreY()).as("half way").isBetween(300.0, 300 + 0.03 * STATURE);
+    assertThat(there.of(1))
+        .isEqualTo(new PoseSighting.NobodyFound(PoseSighting.Reason.NOT_LOOKED_AT));
+    assertThat(there.poses()).as("still in the way of the room").hasSize(2);
+  }
+
+  @Test
+  void whatIsSeenBetweenLeadsNothing() {
+    List<PeopleInView> with = walkDown(Between.LOOKED_AT);
+    tracker.beginAnew();
+    timeS = 0;
+    assertThat(walkDown(Between.PASSED_OVER)).isEqualTo(with);
+  }
+
+  private enum Between {
+    LOOKED_AT,
+    PASSED_OVER
+  }
+
+  private List<PeopleInView> walkDown(Between between) {
+    DrawnPerson athlete = new DrawnPerson(300, 300, STATURE);
+    List<PeopleInView> seen = new ArrayList<>();
+    for (int i = 0; i < 10; i++) {
+      room.clear();
+      room.add(athlete.lower(0.05 * STATURE * i));
+      seen.add(look());
+      if (between == Between.LOOKED_AT && i > 0) {
+        assertThat(tracker.between(new Mat(), 0.5, 0.02)).isPresent();
+      }
+    }
+    return seen;
+  }
+
+  @Test
+  void whatNoBodyCanBeIsNotTakenBetweenTwoLooks() {
+    DrawnPerson athlete = new DrawnPerson(300, 300, STATURE);
+    room.add(athlete);
+    tracker.pictureIsUpright();
+    for (int i = 0; i < 10; i++) {
+      room.set(0, athlete.lower(0.03 * STATURE * i));
+      look();
+    }
+    assertThat(tracker.between(new Mat(), 0.5, 0.02)).isPresent();
+    discHidesShoulders = true;
+    assertThat(tracker.between(new Mat(), 0.5, 0.02)).isEmpty();
+  }
 }
