@@ -65,6 +65,10 @@ final class FollowedPerson {
   private double uprightUntilS = Double.NEGATIVE_INFINITY;
   private double uprightForS = FIRST_UPRIGHT_S;
   private int looks;
+
+  /** Frames between the last two looks that were looked at since. */
+  private int between;
+
   private double credit = MOST_CREDIT;
   private int contradictions;
   private int upsideDown;
@@ -118,6 +122,7 @@ final class FollowedPerson {
   /** The pose in the next frame; not to be called when nobody is followed. */
   PoseSighting look(Mat frame, double timeS) {
     looks++;
+    between = 0;
     led = next;
     Judged first = judged(frame, next.orElseThrow(), handedness(), upright);
     Judged best = first;
@@ -142,9 +147,12 @@ final class FollowedPerson {
     if (led.isEmpty() || next.isEmpty()) {
       return Optional.empty();
     }
+    between++;
+    // As in a row of looks each is of the other kind than the one before.
+    ImageFlip handedness = between % 2 == 1 ? handedness() : handedness().other();
     // Each look's own region comes from the look before; those that came of the two lie about them.
     RegionOfInterest region = RegionOfInterest.between(led.get(), next.get(), share);
-    Judged judged = judged(frame, region, handedness().other(), upright);
+    Judged judged = judged(frame, region, handedness, upright);
     return judged.finding().good() ? Optional.of(judged.pass().pose()) : Optional.empty();
   }
 
