@@ -60,6 +60,9 @@ final class FollowedPerson {
   /** What was to be {@link #next} before the last look. */
   private Optional<RegionOfInterest> led = Optional.empty();
 
+  private double ledS;
+  private double nextS;
+
   private Optional<BodyPose> last = Optional.empty();
   private Optional<SecondLook> upright = Optional.empty();
   private double uprightUntilS = Double.NEGATIVE_INFINITY;
@@ -112,6 +115,8 @@ final class FollowedPerson {
     filter = begun.filter;
     next = begun.next;
     led = begun.led;
+    ledS = begun.ledS;
+    nextS = begun.nextS;
     last = begun.last;
     upright = begun.upright;
     uprightUntilS = begun.uprightUntilS;
@@ -123,8 +128,10 @@ final class FollowedPerson {
   PoseSighting look(Mat frame, double timeS) {
     looks++;
     between = 0;
+    RegionOfInterest ahead = ahead(timeS);
     led = next;
-    Judged first = judged(frame, next.orElseThrow(), handedness(), upright);
+    ledS = nextS;
+    Judged first = judged(frame, ahead, handedness(), upright);
     Judged best = first;
     if (!best.finding().good() && last.isPresent() && mayLookAgain(best)) {
       BodyPose before = last.get();
@@ -134,6 +141,19 @@ final class FollowedPerson {
     credit = Math.min(MOST_CREDIT, credit + CREDIT_A_LOOK);
     keepUpright(first, best, timeS);
     return accept(best, timeS);
+  }
+
+  /**
+   * Where the person is by now. A region about the place of the last look draws the points back to
+   * it, the more the longer ago that was: quick movement would come out too slow.
+   */
+  private RegionOfInterest ahead(double timeS) {
+    RegionOfInterest here = next.orElseThrow();
+    if (led.isEmpty() || !(nextS > ledS)) {
+      return here;
+    }
+    double share = Math.min(1, (timeS - nextS) / (nextS - ledS));
+    return here.movedOn(led.get(), share);
   }
 
   /**
@@ -269,6 +289,7 @@ final class FollowedPerson {
             .map(way -> way.circle(pose.hipX(), pose.hipY(), staturePx()))
             .orElse(judged.pass().circle());
     next = Optional.of(filter.next(circle, timeS));
+    nextS = timeS;
     return judged.pass().pose();
   }
 
@@ -277,16 +298,18 @@ final class FollowedPerson {
    * begins it: where a leg is misplaced once, the led square is the better one for the next frame,
    * above all when the trunk leans far.
    */
-  private void keepUpright(Judged led, Judged best, double timeS) {
-    if (best.way().isPresent() && !led.finding().uprightBody() && best.finding().uprightBody()) {
+  private void keepUpright(Judged first, Judged best, double timeS) {
+    if (best.way().isPresent() && !first.finding().uprightBody() && best.finding().uprightBody()) {
       boolean again = timeS - uprightUntilS <= AGAIN_S;
       uprightForS = again ? Math.min(LONGEST_UPRIGHT_S, 2 * uprightForS) : FIRST_UPRIGHT_S;
       uprightUntilS = timeS + uprightForS;
       upright = best.way();
       filter = new RegionFilter();
+      led = Optional.empty();
     } else if (upright.isPresent() && timeS >= uprightUntilS) {
       upright = Optional.empty();
       filter = new RegionFilter();
+      led = Optional.empty();
     }
   }
 

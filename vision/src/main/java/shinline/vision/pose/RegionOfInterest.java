@@ -56,6 +56,15 @@ public record RegionOfInterest(double centreX, double centreY, double sizePx, do
         normalised(from.rotationRad() + share * normalised(to.rotationRad() - from.rotationRad())));
   }
 
+  /** The same square, farther on by a share of the way it came from another. */
+  RegionOfInterest movedOn(RegionOfInterest from, double share) {
+    return new RegionOfInterest(
+        centreX + share * (centreX - from.centreX()),
+        centreY + share * (centreY - from.centreY()),
+        sizePx,
+        rotationRad);
+  }
+
   private static double normalised(double angle) {
     return angle - 2 * Math.PI * Math.floor((angle + Math.PI) / (2 * Math.PI));
   }
