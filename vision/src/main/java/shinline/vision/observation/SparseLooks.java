@@ -9,8 +9,8 @@ import shinline.vision.pose.PoseEstimator;
 
 /**
  * Has the pose model look at every so many-th sampled frame, and at those between only where
- * somebody moved far from one look to the next: a body that stands, or goes down slowly, is where
- * its neighbours in time say.
+ * somebody changed pace: a body that stands, or goes down steadily, is where its neighbours in time
+ * say.
  */
 public final class SparseLooks {
   private final PoseEstimator pose;

@@ -73,18 +73,27 @@ record BodyPose(PoseSighting.Found found) {
     return Math.max(1, longest / LEG_OF_STATURE);
   }
 
-  /** How far the hips, the shoulders or a knee went from here, whichever went farthest, pixels. */
-  double stepPx(BodyPose to) {
-    double step =
-        Math.max(
-            Math.hypot(to.hipX() - hipX(), to.hipY() - hipY()),
-            Math.hypot(to.shoulderX() - shoulderX(), to.shoulderY() - shoulderY()));
-    for (BodySide side : BodySide.values()) {
-      Keypoint here = at(side.knee());
-      Keypoint there = to.at(side.knee());
-      step = Math.max(step, Math.hypot(there.x() - here.x(), there.y() - here.y()));
-    }
-    return step;
+  /**
+   * How far the hips or the shoulders, whichever are farther, lie from where they were heading.
+   *
+   * @param before a look earlier than {@code last}
+   * @param last the look before this one
+   * @param pace time from {@code last} to here over the time from {@code before} to {@code last}
+   */
+  double strayPx(BodyPose before, BodyPose last, double pace) {
+    double hips =
+        Math.hypot(
+            stray(hipX(), last.hipX(), before.hipX(), pace),
+            stray(hipY(), last.hipY(), before.hipY(), pace));
+    double shoulders =
+        Math.hypot(
+            stray(shoulderX(), last.shoulderX(), before.shoulderX(), pace),
+            stray(shoulderY(), last.shoulderY(), before.shoulderY(), pace));
+    return Math.max(hips, shoulders);
+  }
+
+  private static double stray(double here, double last, double before, double pace) {
+    return here - (last + pace * (last - before));
   }
 
   /** Rectangles that together cover head, trunk and legs. */

@@ -1,6 +1,9 @@
 package shinline.vision.pose;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +50,9 @@ final class PeopleTracker {
   /** And count as new when they were not tried for so long. */
   private static final double FORGOTTEN_AFTER_S = 5;
 
+  /** So many looks tell where somebody is heading, and whether they went there. */
+  private static final int TELLING_PACE = 3;
+
   /** Finds people in a whole frame, beside those who are painted over. */
   interface Detector {
     List<DetectedPerson> detect(Mat frame, List<Patch> paintedOver);
@@ -61,8 +67,9 @@ final class PeopleTracker {
   private double lastGlanceS = Double.NEGATIVE_INFINITY;
   private int looks;
   private int mover;
-  private Optional<PeopleInView> before = Optional.empty();
-  private Optional<PeopleInView> last = Optional.empty();
+
+  /** The last looks at everybody, the newest first. */
+  private final Deque<Earlier> earlier = new ArrayDeque<>();
 
   PeopleTracker(Detector detector, LandmarkLook landmarks) {
     this.detector = detector;
@@ -96,6 +103,13 @@ final class PeopleTracker {
     }
   }
 
+  /** Everybody at a look. */
+  private record Earlier(double timeS, PeopleInView people) {
+    Optional<BodyPose> pose(int number) {
+      return people.of(number).pose().map(BodyPose::new);
+    }
+  }
+
   /** A place where the detector sees somebody and the landmark model does not. */
   private record Nobody(double x, double y, double reachPx, double waitS, double untilS) {
     boolean holds(RegionOfInterest region) {
@@ -116,8 +130,7 @@ final class PeopleTracker {
     lastGlanceS = Double.NEGATIVE_INFINITY;
     looks = 0;
     mover = 0;
-    before = Optional.empty();
-    last = Optional.empty();
+    earlier.clear();
     gate = new PoseGate();
   }
 
@@ -156,24 +169,23 @@ final class PeopleTracker {
       seen.put(0, new PoseSighting.NobodyFound(reason));
     }
     chooseMover();
-    before = last;
     PeopleInView now = new PeopleInView(mover, seen, unlooked(seen), bystanders, company());
-    last = Optional.of(now);
+    earlier.addFirst(new Earlier(timeS, now));
+    if (earlier.size() > TELLING_PACE) {
+      earlier.removeLast();
+    }
     return now;
   }
 
   /** See {@link PoseEstimator#between}. */
   Optional<PeopleInView> between(Mat frame, double share, double farOfStature) {
-    if (before.isEmpty() || last.isEmpty()) {
-      return Optional.empty();
-    }
     Map<Integer, PoseSighting> seen = new LinkedHashMap<>();
     boolean somebody = false;
     for (Map.Entry<Integer, Person> entry : people.entrySet()) {
       int number = entry.getKey();
       FollowedPerson path = entry.getValue().path;
       Optional<PoseSighting> sighting =
-          stepPx(number) > farOfStature * path.staturePx()
+          strayPx(number) > farOfStature * path.staturePx()
               ? path.between(frame, share)
               : Optional.empty();
       somebody |= sighting.isPresent();
@@ -181,16 +193,28 @@ final class PeopleTracker {
           number, sighting.orElse(new PoseSighting.NobodyFound(PoseSighting.Reason.NOT_LOOKED_AT)));
     }
     return somebody
-        ? Optional.of(
-            new PeopleInView(mover, seen, unlooked(seen), bystanders, last.get().company()))
+        ? Optional.of(new PeopleInView(mover, seen, unlooked(seen), bystanders, company()))
         : Optional.empty();
   }
 
-  /** From the look before the last one; 0 where one of them did not see this person. */
-  private double stepPx(int number) {
-    Optional<BodyPose> from = before.flatMap(people -> people.of(number).pose()).map(BodyPose::new);
-    Optional<BodyPose> to = last.flatMap(people -> people.of(number).pose()).map(BodyPose::new);
-    return from.isPresent() && to.isPresent() ? from.get().stepPx(to.get()) : 0;
+  /** From where this person was heading; 0 where one of three looks did not see them. */
+  private double strayPx(int number) {
+    if (earlier.size() < TELLING_PACE) {
+      return 0;
+    }
+    Iterator<Earlier> newest = earlier.iterator();
+    Earlier here = newest.next();
+    Earlier last = newest.next();
+    Earlier before = newest.next();
+    double pace = (here.timeS() - last.timeS()) / (last.timeS() - before.timeS());
+    return here.pose(number)
+        .flatMap(
+            now ->
+                last.pose(number)
+                    .flatMap(
+                        then ->
+                            before.pose(number).map(earliest -> now.strayPx(earliest, then, pace))))
+        .orElse(0.0);
   }
 
   private List<PoseSighting.Found> unlooked(Map<Integer, PoseSighting> seen) {

@@ -20,12 +20,13 @@ public interface PoseEstimator extends AutoCloseable {
   PeopleInView look(Mat bgrUpright, double timeS);
 
   /**
-   * Everybody who moved, in a frame between the last two that were looked at; others count as not
-   * looked at. What comes next does not depend on it.
+   * Everybody who changed pace, in a frame between the last two that were looked at; others count
+   * as not looked at. What comes next does not depend on it.
    *
    * @param share of the time from the one to the other, 0…1
-   * @param farOfStature who went farther than this from the one to the other is looked at
-   * @return empty when nobody did, or what is seen there is not to be believed
+   * @param farOfStature who is farther than this from where the looks before were heading, by hips
+   *     or shoulders, share of stature, is looked at
+   * @return empty when nobody is, or what is seen there is not to be believed
    */
   Optional<PeopleInView> between(Mat bgrUpright, double share, double farOfStature);
 
