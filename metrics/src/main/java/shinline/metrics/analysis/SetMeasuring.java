@@ -36,7 +36,6 @@ import shinline.metrics.result.SetResult;
 import shinline.metrics.result.SetUp;
 import shinline.metrics.result.TempoReading;
 import shinline.metrics.result.Warning;
-import shinline.metrics.signal.LookRate;
 import shinline.metrics.statistics.LineFit;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.LegTrack;
@@ -194,9 +193,20 @@ final class SetMeasuring {
         rep.travel() / body.scale().staturePx(), rep.tempo().loweringS(), rep.tempo().driveS());
   }
 
+  /**
+   * Between frames that may be looked at. Those that were lie farther apart where the pace is the
+   * same, and nothing is lost there.
+   */
   private double frameS() {
     double[] t = legs.timeS();
-    return t.length < 2 ? 0.1 : LookRate.closeStepS(t);
+    int[] frames = legs.frames();
+    int last = t.length - 1;
+    if (last < 1) {
+      return 0.1;
+    }
+    return Math.max(
+        (t[last] - t[0]) / (frames[last] - frames[0]),
+        1 / body.calibration().value(CalibrationKey.SAMPLING_LOOKS));
   }
 
   private int frameAt(double timeS) {

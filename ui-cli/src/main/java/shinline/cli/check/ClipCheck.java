@@ -173,8 +173,8 @@ public final class ClipCheck implements ClipChecker {
             new SparseLooks(
                 models.pose(),
                 pictures,
-                Integer.getInteger("lab.every", 2),
-                Double.parseDouble(System.getProperty("lab.step", "0.02")));
+                (int) asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
+                asked.calibration().value(CalibrationKey.SAMPLING_PACE));
         boolean more = true;
         while (more) {
           Optional<Frame> next = clip.nextInto(pictures.take());

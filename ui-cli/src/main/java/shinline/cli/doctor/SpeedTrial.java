@@ -70,7 +70,8 @@ final class SpeedTrial {
                 pictureS.getAsDouble(),
                 (quantile(looks, 0.75) - quantile(looks, 0.25)) / median,
                 Runtime.getRuntime().availableProcessors(),
-                CalibrationFile.shipped(MODEL).value(CalibrationKey.SAMPLING_LOOKS)));
+                CalibrationFile.shipped(MODEL).value(CalibrationKey.SAMPLING_LOOKS)
+                    / CalibrationFile.shipped(MODEL).value(CalibrationKey.SAMPLING_EVERY)));
       }
     } finally {
       Files.deleteIfExists(clip);
