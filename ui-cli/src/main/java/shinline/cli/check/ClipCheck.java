@@ -270,7 +270,7 @@ public final class ClipCheck implements ClipChecker {
 
     private static Optional<FileDigest> digest(Path file) {
       try {
-        return Optional.of(FileDigest.of(file));
+        return Optional.of(FileDigest.ofFilm(file));
       } catch (IOException e) {
         return Optional.empty();
       }

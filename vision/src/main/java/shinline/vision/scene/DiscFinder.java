@@ -25,12 +25,12 @@ public final class DiscFinder {
   private static final double HOUGH_RESOLUTION = 1.5;
 
   /**
-   * Circles are sought in a picture shrunk until the disc is about this large, pixels, a little
-   * larger than in a clip of 540 lines. The transform's cost grows with the fourth power of the
-   * size, and where a candidate lies is enough: its rim is measured in the picture as it is. Plates
-   * drawn into frames of 1080 lines were found as often with 110 to 170 as without shrinking.
+   * Circles are sought in a picture shrunk until the disc is about this large, pixels, about as in
+   * a clip of 540 lines. The transform's cost grows with the fourth power of the size, and where a
+   * candidate lies is enough: its rim is measured in the picture as it is. Plates drawn into frames
+   * of 1080 lines were found as often with 110 to 170 as without shrinking.
    */
-  private static final double SOUGHT_DIAMETER = 130;
+  private static final double SOUGHT_DIAMETER = 110;
 
   /** Discs whose support is this close to the best one's are equally good. */
   private static final double AS_GOOD = 0.9;

@@ -18,4 +18,14 @@ final class FileDigestTest {
     assertThat(FileDigest.of(file).sha256())
         .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
   }
+
+  @Test
+  void aFilmHasTheSameDigestWhoeverComputesIt(@TempDir Path folder) throws IOException {
+    byte[] bytes = new byte[200_001];
+    new java.util.Random(1).nextBytes(bytes);
+    Path film = Files.write(folder.resolve("film.mp4"), bytes);
+    assertThat(FileDigest.ofFilm(film)).isEqualTo(FileDigest.of(film));
+    Path empty = Files.write(folder.resolve("empty.mp4"), new byte[0]);
+    assertThat(FileDigest.ofFilm(empty)).isEqualTo(FileDigest.of(empty));
+  }
 }
