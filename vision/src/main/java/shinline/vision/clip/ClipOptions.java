@@ -1,6 +1,7 @@
 package shinline.vision.clip;
 
 import java.util.OptionalDouble;
+import shinline.vision.library.Cores;
 
 /**
  * How a clip is to be read.
@@ -8,8 +9,8 @@ import java.util.OptionalDouble;
  * @param captureFps frames a second at which the phone filmed, stated by the coach for a
  *     slow-motion clip whose file plays stretched; empty reads the file's times as they are. Range
  *     1…2000
- * @param decodeThreads threads of the decoder; 1 by default, because the pose model needs the other
- *     cores and one thread keeps memory low. Range 1…64
+ * @param decodeThreads threads of the decoder; 1 by default on two cores, because the pose model
+ *     needs the other and one thread keeps memory low. Range 1…64
  * @param quarterTurnsMore clockwise quarter turns after those the file asks for, 0…3; for a file
  *     whose own tag is wrong or missing, so that people stand on their heads or lie in it
  * @param limits what is refused as too much
@@ -42,9 +43,9 @@ public record ClipOptions(
     this(captureFps, decodeThreads, 0, ClipLimits.USUAL);
   }
 
-  /** File times as they are, one decode thread. */
+  /** File times as they are, and decode threads as the pose model leaves cores free. */
   public static ClipOptions defaults() {
-    return new ClipOptions(OptionalDouble.empty(), 1);
+    return new ClipOptions(OptionalDouble.empty(), Cores.here().forDecoding());
   }
 
   /** The same options with so many clockwise quarter turns more. */

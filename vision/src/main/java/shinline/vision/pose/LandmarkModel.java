@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.vision.library.Cores;
 
 /**
  * The landmark model on one region of one frame. Input 256×256; outputs 39 landmarks of 5 values
@@ -20,7 +21,7 @@ final class LandmarkModel implements LandmarkLook, AutoCloseable {
   private final RegionCrop crop = newCrop();
 
   LandmarkModel(PoseModel size) {
-    model = OnnxModel.load(size.landmarksFile(), INPUT_SIDE);
+    model = OnnxModel.load(size.landmarksFile(), INPUT_SIDE, Cores.here().forPose());
   }
 
   /** The cut both variants of the model take. */

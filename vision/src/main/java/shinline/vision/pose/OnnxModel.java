@@ -42,15 +42,16 @@ final class OnnxModel implements AutoCloseable {
    *
    * @param file name of the ONNX file in the jar
    * @param inputSide pixels of the model's square input
+   * @param threads that share one run, 1 or more; its numbers do not depend on it
    */
-  static OnnxModel load(String file, int inputSide) {
+  static OnnxModel load(String file, int inputSide, int threads) {
     try (InputStream in = file(file)) {
       if (in == null) {
         throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
       }
       Model model = Model.newInstance(file, "OnnxRuntime");
-      // One core: beside a decoding thread that is the faster choice on two cores.
-      model.load(in, Map.of("intraOpNumThreads", "1", "interOpNumThreads", "1"));
+      model.load(
+          in, Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1"));
       return new OnnxModel(model, inputSide);
     } catch (IOException e) {
       throw new UncheckedIOException("The pose model " + file + " cannot be read", e);

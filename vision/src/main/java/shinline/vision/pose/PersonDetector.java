@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
+import shinline.vision.library.Cores;
 
 /** Finds people in a whole frame, so that a tracker can start and a caller can warn of two. */
 public final class PersonDetector implements AutoCloseable {
@@ -18,7 +19,7 @@ public final class PersonDetector implements AutoCloseable {
   private final RegionCrop letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
 
   private PersonDetector() {
-    model = OnnxModel.load("detector.onnx", INPUT_SIDE);
+    model = OnnxModel.load("detector.onnx", INPUT_SIDE, Cores.here().forPose());
   }
 
   /** Loads the detector; close it to free its memory. */

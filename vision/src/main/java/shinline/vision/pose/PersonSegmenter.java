@@ -10,7 +10,7 @@ public final class PersonSegmenter implements AutoCloseable {
   private final RegionCrop crop = LandmarkModel.newCrop();
 
   private PersonSegmenter(PoseModel size) {
-    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE);
+    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE, 1);
   }
 
   /** Loads the model; close the segmenter to free its memory. */

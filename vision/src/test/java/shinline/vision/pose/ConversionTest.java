@@ -32,7 +32,7 @@ final class ConversionTest {
   @EnumSource(PoseModel.class)
   void landmarksAgreeWithOpenCv(PoseModel size) {
     String weights = size.name().toLowerCase(Locale.ROOT);
-    try (OnnxModel ours = OnnxModel.load(size.landmarksFile(), SIDE);
+    try (OnnxModel ours = OnnxModel.load(size.landmarksFile(), SIDE, 1);
         Net theirs =
             opencv_dnn.readNetFromTFLite(
                 "node_modules/@mediapipe/pose/pose_landmark_" + weights + ".tflite");
