@@ -24,6 +24,7 @@ final class FfmpegClip implements Clip {
 
   /**
    * @param decoder already moved to the first picture
+   * @param foresight as the decoder was begun with
    */
   FfmpegClip(
       ClipInfo info,
@@ -31,7 +32,8 @@ final class FfmpegClip implements Clip {
       PictureConverter converter,
       FrameTally tally,
       double secondsPerTick,
-      FrameChoice choice) {
+      FrameChoice choice,
+      Foresight foresight) {
     this.info = info;
     this.decoder = decoder;
     this.converter = converter;
@@ -44,7 +46,7 @@ final class FfmpegClip implements Clip {
     this.path =
         decoder.mayLeap()
             ? new LeapingPath(decoder, secondsPerTick, choice.known().orElseThrow())
-            : new WalkingPath(decoder, secondsPerTick, choice);
+            : new WalkingPath(decoder, secondsPerTick, choice, foresight);
   }
 
   @Override

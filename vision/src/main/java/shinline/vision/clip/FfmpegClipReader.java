@@ -189,8 +189,15 @@ public final class FfmpegClipReader implements ClipReader {
     FrameTally tally =
         new FrameTally(
             secondsPerTick, travel == Travel.LEAPING ? ClipLimits.NONE : options.limits());
+    // What is passed over must be gone back to when damage is met, which takes an index.
+    Foresight foresight =
+        choice
+            .copy()
+            .filter(copy -> info.expectedFrames() > 0)
+            .map(copy -> new Foresight(copy, secondsPerTick))
+            .orElseGet(Foresight::none);
     Optional<PictureDecoder> pictures =
-        PictureDecoder.begin(format, number, decoder, options, travel, tally);
+        PictureDecoder.begin(format, number, decoder, options, travel, tally, foresight);
     if (pictures.isEmpty()) {
       return noPicture();
     }
@@ -198,7 +205,7 @@ public final class FfmpegClipReader implements ClipReader {
     int storedHeight = orientation.swapsSides() ? info.widthPx() : info.heightPx();
     PictureConverter converter = new PictureConverter(storedWidth, storedHeight, orientation);
     return new Opened(
-        new FfmpegClip(info, pictures.get(), converter, tally, secondsPerTick, choice));
+        new FfmpegClip(info, pictures.get(), converter, tally, secondsPerTick, choice, foresight));
   }
 
   private static Refused noPicture() {

@@ -3,7 +3,7 @@ package shinline.vision.clip;
 import java.util.Optional;
 
 /**
- * Which pictures of a clip are wanted. A picture that is not is decoded, as those after it need it,
+ * Which pictures of a clip are wanted. A picture that is not is decoded where others may need it,
  * but not converted, scaled or turned, which costs as much again.
  */
 @FunctionalInterface
@@ -19,6 +19,15 @@ public interface FrameChoice {
    * asked about. A reader may leap over what lies between known ones, unasked.
    */
   default Optional<KnownFrames> known() {
+    return Optional.empty();
+  }
+
+  /**
+   * A choice of its own that answers from here on as this one will: it is asked ahead of the
+   * pictures, so that some that nobody wants need not be decoded. Empty when that is not possible,
+   * and all are decoded.
+   */
+  default Optional<FrameChoice> copy() {
     return Optional.empty();
   }
 }

@@ -1,5 +1,7 @@
 package shinline.vision.clip;
 
+import java.util.Optional;
+
 /**
  * Which frames the pose model looks at. A lift is slow: hips and knees hold no detail above 6 Hz,
  * so some fifteen looks a second tell all there is, and the better, slower model can be used at the
@@ -19,6 +21,18 @@ public final class FrameSampling implements FrameChoice {
   public FrameSampling(double sampledFramesPerS, ClipPart part) {
     this.part = part;
     everyS = 1 / sampledFramesPerS;
+  }
+
+  private FrameSampling(FrameSampling other) {
+    part = other.part;
+    everyS = other.everyS;
+    dueS = other.dueS;
+    lastS = other.lastS;
+  }
+
+  @Override
+  public Optional<FrameChoice> copy() {
+    return Optional.of(new FrameSampling(this));
   }
 
   @Override

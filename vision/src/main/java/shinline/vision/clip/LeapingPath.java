@@ -53,7 +53,8 @@ final class LeapingPath implements PicturePath {
     if (!decoder.restart()) {
       return Optional.empty();
     }
-    PicturePath walk = new WalkingPath(decoder, secondsPerTick, new KnownFrames(left, 0));
+    PicturePath walk =
+        new WalkingPath(decoder, secondsPerTick, new KnownFrames(left, 0), Foresight.none());
     instead = Optional.of(walk);
     return walk.next();
   }

@@ -4,10 +4,8 @@ import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_DEFAULT;
 import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_NONREF;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_EF_EXPLODE;
-import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_FLAG_DISCARD;
-import static org.bytedeco.ffmpeg.global.avcodec.av_packet_alloc;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_FLAG_CORRUPT;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_free;
-import static org.bytedeco.ffmpeg.global.avcodec.av_packet_unref;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_alloc_context3;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_flush_buffers;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_free_context;
@@ -17,7 +15,6 @@ import static org.bytedeco.ffmpeg.global.avcodec.avcodec_receive_frame;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_send_packet;
 import static org.bytedeco.ffmpeg.global.avformat.AVSEEK_FLAG_BACKWARD;
 import static org.bytedeco.ffmpeg.global.avformat.av_index_search_timestamp;
-import static org.bytedeco.ffmpeg.global.avformat.av_read_frame;
 import static org.bytedeco.ffmpeg.global.avformat.av_seek_frame;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_close_input;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
@@ -28,7 +25,10 @@ import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_unref;
 import static org.bytedeco.ffmpeg.presets.avutil.AVERROR_EAGAIN;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.function.LongPredicate;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
@@ -55,9 +55,6 @@ final class PictureDecoder implements AutoCloseable {
     LEAPING
   }
 
-  /** Reads in a row that may fail before the rest of the film is given up. */
-  private static final int MAX_FAILED_READS = 1000;
-
   /** Within so many bytes of a packet its first slice begins. */
   private static final int MARK_BYTES = 4096;
 
@@ -65,7 +62,8 @@ final class PictureDecoder implements AutoCloseable {
   private final int stream;
   private final ClipOptions options;
   private final FrameTally tally;
-  private final AVPacket packet = av_packet_alloc();
+  private final Foresight foresight;
+  private final UpcomingPackets packets;
   private final AVFrame picture = av_frame_alloc();
   private final ReferenceMark marks;
   private AVCodecContext codec;
@@ -73,11 +71,27 @@ final class PictureDecoder implements AutoCloseable {
   private boolean draining;
   private long lastTick = AV_NOPTS_VALUE;
 
-  /** Pictures that may be passed over, by their ticks. */
-  private LongPredicate passedOver = tick -> false;
+  /** Pictures that may be passed over between leaps, by their ticks. */
+  private LongPredicate leaptOver = tick -> false;
+
+  /** Pictures passed over that lie ahead of the last that came out. */
+  private final PriorityQueue<Long> skipped = new PriorityQueue<>();
+
+  /** Whether any picture was passed over on this walk. */
+  private boolean hasSkipped;
+
+  /** Pictures passed over right before the one that {@link #advance} moved to. */
+  private final List<Long> passedOver = new ArrayList<>();
 
   /** Decoding time of the last packet that went into the decoder. */
   private long fedTick = Long.MIN_VALUE;
+
+  /**
+   * Latest time of the pictures that went into the decoder. Where pictures are decoded in another
+   * order than they are shown, those that none refers to lie between earlier ones: one that says it
+   * comes last may have a wrong time, and is not passed over.
+   */
+  private long latestTick = Long.MIN_VALUE;
 
   /** Time of the picture at which decoding began; unknown right after a leap. */
   private long beganTick = Long.MIN_VALUE;
@@ -91,6 +105,7 @@ final class PictureDecoder implements AutoCloseable {
       AVCodecContext codec,
       ClipOptions options,
       FrameTally tally,
+      Foresight foresight,
       Travel travel) {
     this.format = format;
     this.stream = stream;
@@ -98,7 +113,14 @@ final class PictureDecoder implements AutoCloseable {
     this.options = options;
     this.tally = tally;
     this.travel = travel;
+    this.foresight = foresight;
+    packets = new UpcomingPackets(format, stream, foresight);
     marks = new ReferenceMark(extradata(codec));
+    // In H.264 alone "refers to" is plain: HEVC marks what its own temporal layer does not refer
+    // to.
+    if (codec.codec_id() != AV_CODEC_ID_H264 || !marks.readable()) {
+      foresight.giveUp();
+    }
   }
 
   /**
@@ -107,6 +129,8 @@ final class PictureDecoder implements AutoCloseable {
    * @param format with the film's file open; freed with the decoder, and left alone when there is
    *     none
    * @param travel how the film is going to be gone through
+   * @param foresight tells which pictures may be passed over on a walk; it is begun by who walks,
+   *     after the first picture
    * @return empty when no picture can be decoded
    */
   static Optional<PictureDecoder> begin(
@@ -115,13 +139,14 @@ final class PictureDecoder implements AutoCloseable {
       AVCodec coding,
       ClipOptions options,
       Travel travel,
-      FrameTally tally) {
+      FrameTally tally,
+      Foresight foresight) {
     Optional<AVCodecContext> codec = codec(format.streams(stream), coding, options, travel);
     if (codec.isEmpty()) {
       return Optional.empty();
     }
     PictureDecoder decoder =
-        new PictureDecoder(format, stream, codec.get(), options, tally, travel);
+        new PictureDecoder(format, stream, codec.get(), options, tally, foresight, travel);
     boolean begun = decoder.advance();
     if (travel == Travel.LEAPING && (!begun || decoder.flawed)) {
       begun = decoder.restart();
@@ -157,12 +182,16 @@ final class PictureDecoder implements AutoCloseable {
    * @return whether there is one
    */
   boolean advance() {
+    passedOver.clear();
     while (true) {
       av_frame_unref(picture);
       int got = avcodec_receive_frame(codec, picture);
       if (got == 0) {
         if (isGood(picture)) {
-          lastTick = tickOf(picture);
+          long tick = tickOf(picture);
+          foresight.cameOut(tick);
+          countPassedOver(tick);
+          lastTick = tick;
           tally.good(lastTick);
           if ((picture.flags() & AVFrame.AV_FRAME_FLAG_KEY) != 0) {
             tally.key(lastTick);
@@ -170,19 +199,55 @@ final class PictureDecoder implements AutoCloseable {
           if (picture.pict_type() != AV_PICTURE_TYPE_B) {
             tally.anchor(lastTick);
           }
-          return tally.breach().isEmpty();
+          return isWithinLimits();
         }
+        foresight.giveUp();
         flawed |= picture.best_effort_timestamp() >= beganTick;
       } else if (got == AVERROR_EAGAIN() && !draining) {
         feed();
       } else if (got == avutil.AVERROR_EOF || draining) {
+        foresight.cameToEnd();
+        countPassedOver(Long.MAX_VALUE);
         return false;
       } else {
+        foresight.giveUp();
         flawed = true;
       }
       // Any other complaint concerns one damaged packet: the next one may be good again. The
       // decoder answers "again" after it, so this ends.
     }
+  }
+
+  private boolean isWithinLimits() {
+    boolean within = tally.breach().isEmpty();
+    if (!within) {
+      foresight.giveUp();
+    }
+    return within;
+  }
+
+  /** Counts the pictures passed over before a time as good ones: their packets were there. */
+  private void countPassedOver(long tick) {
+    while (!skipped.isEmpty() && skipped.peek() < tick) {
+      long passed = skipped.remove();
+      tally.good(passed);
+      passedOver.add(passed);
+    }
+    isWithinLimits();
+  }
+
+  /**
+   * Whether pictures were passed over of a film that has turned out to be damaged, or otherwise not
+   * as foreseen. What {@link #advance} has told then is of no use, and the film is to be begun
+   * again.
+   */
+  boolean mayHavePassedOverDamage() {
+    return hasSkipped && foresight.givenUp();
+  }
+
+  /** Times of the pictures that {@link #advance} passed over on its way, rising. */
+  List<Long> passedOver() {
+    return passedOver;
   }
 
   /**
@@ -197,9 +262,7 @@ final class PictureDecoder implements AutoCloseable {
    * to one, it is not decoded.
    */
   void passOver(LongPredicate unwanted) {
-    // In H.264 alone "refers to" is plain: HEVC marks what its own temporal layer does not refer
-    // to.
-    passedOver = codec.codec_id() == AV_CODEC_ID_H264 ? unwanted : tick -> false;
+    leaptOver = codec.codec_id() == AV_CODEC_ID_H264 ? unwanted : tick -> false;
   }
 
   /**
@@ -220,6 +283,7 @@ final class PictureDecoder implements AutoCloseable {
         return false;
       }
       avcodec_flush_buffers(codec);
+      packets.clear();
       draining = false;
       lastTick = AV_NOPTS_VALUE;
       fedTick = Long.MIN_VALUE;
@@ -252,7 +316,12 @@ final class PictureDecoder implements AutoCloseable {
     codec = fresh.get();
     tally.restart();
     travel = Travel.WALKING;
-    passedOver = tick -> false;
+    packets.clear();
+    skipped.clear();
+    hasSkipped = false;
+    foresight.giveUp();
+    latestTick = Long.MIN_VALUE;
+    leaptOver = tick -> false;
     draining = false;
     lastTick = AV_NOPTS_VALUE;
     return advance();
@@ -287,37 +356,50 @@ final class PictureDecoder implements AutoCloseable {
   }
 
   private void feed() {
-    int failures = 0;
-    while (failures < MAX_FAILED_READS) {
-      int read = av_read_frame(format, packet);
-      if (read == avutil.AVERROR_EOF) {
-        break;
-      }
-      if (read < 0) {
-        failures++;
-        continue;
-      }
-      boolean ours = packet.stream_index() == stream;
-      if (ours) {
-        if ((packet.flags() & AV_PKT_FLAG_DISCARD) == 0 && packet.pts() != AV_NOPTS_VALUE) {
-          tally.promise(packet.pts());
-          if (unreferenced()) {
-            tally.unreferenced(packet.pts());
-          }
-        }
-        note();
-        flawed |= avcodec_send_packet(codec, packet) < 0;
-      }
-      av_packet_unref(packet);
-      if (ours) {
-        return;
-      }
+    Optional<AVPacket> next = packets.next();
+    if (next.isEmpty()) {
+      draining = true;
+      avcodec_send_packet(codec, null);
+      return;
     }
-    draining = true;
-    avcodec_send_packet(codec, null);
+    AVPacket packet = next.get();
+    try {
+      send(packet);
+    } finally {
+      av_packet_free(packet);
+    }
   }
 
-  private boolean unreferenced() {
+  private void send(AVPacket packet) {
+    boolean unreferenced = false;
+    if (UpcomingPackets.isShown(packet)) {
+      tally.promise(packet.pts());
+      unreferenced = unreferenced(packet);
+      if (unreferenced) {
+        tally.unreferenced(packet.pts());
+      }
+    }
+    fedTick = packet.dts();
+    if (beganTick == AV_NOPTS_VALUE) {
+      beganTick = packet.pts();
+    }
+    boolean skip = leaptOver.test(packet.pts());
+    boolean inPlace = codec.has_b_frames() == 0 || packet.pts() < latestTick;
+    if (unreferenced && inPlace && foresight.unwanted(packet.pts()) && isSound(packet)) {
+      foresight.passedOver(packet.pts());
+      skipped.add(packet.pts());
+      hasSkipped = true;
+      skip = true;
+    }
+    latestTick = Math.max(latestTick, packet.pts());
+    codec.skip_frame(skip ? AVDISCARD_NONREF : AVDISCARD_DEFAULT);
+    if (avcodec_send_packet(codec, packet) < 0) {
+      flawed = true;
+      foresight.giveUp();
+    }
+  }
+
+  private boolean unreferenced(AVPacket packet) {
     if (codec.codec_id() != AV_CODEC_ID_H264) {
       return false;
     }
@@ -325,6 +407,12 @@ final class PictureDecoder implements AutoCloseable {
     byte[] start = new byte[Math.min(packet.size(), MARK_BYTES)];
     packet.data().get(start);
     return marks.unreferenced(start);
+  }
+
+  /** Whether it is all there, as far as can be told without decoding it. */
+  private boolean isSound(AVPacket packet) {
+    return (packet.flags() & AV_PKT_FLAG_CORRUPT) == 0
+        && marks.whollyUnreferenced(packet.data().capacity(packet.size()).asBuffer());
   }
 
   private static byte[] extradata(AVCodecContext codec) {
@@ -335,18 +423,9 @@ final class PictureDecoder implements AutoCloseable {
     return extradata;
   }
 
-  /** Notes where the packet about to be decoded lies, and whether its picture is wanted. */
-  private void note() {
-    fedTick = packet.dts();
-    if (beganTick == AV_NOPTS_VALUE) {
-      beganTick = packet.pts();
-    }
-    codec.skip_frame(passedOver.test(packet.pts()) ? AVDISCARD_NONREF : AVDISCARD_DEFAULT);
-  }
-
   /** Frees all but the file. */
   private void releaseCodec() {
-    av_packet_free(packet);
+    packets.close();
     av_frame_free(picture);
     avcodec_free_context(codec);
   }

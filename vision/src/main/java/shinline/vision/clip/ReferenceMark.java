@@ -1,5 +1,7 @@
 package shinline.vision.clip;
 
+import java.nio.ByteBuffer;
+
 /**
  * Reads from a packet of an H.264 film whether other pictures are decoded from its own: each slice
  * says so in the two bits after the first of its header (nal_ref_idc, ITU-T H.264 7.4.1).
@@ -19,24 +21,68 @@ final class ReferenceMark {
     lengthBytes = extradata.length > 4 && extradata[0] == 1 ? (extradata[4] & 3) + 1 : 0;
   }
 
-  /** Whether it is sure that no other picture is decoded from this one. */
-  boolean unreferenced(byte[] packet) {
+  /** Whether a packet tells its mark; if not, none is ever unreferenced. */
+  boolean readable() {
+    return lengthBytes > 0;
+  }
+
+  /** Whether no other picture is decoded from this one, by the first slice of its packet. */
+  boolean unreferenced(byte[] start) {
     if (lengthBytes == 0) {
       return false;
     }
+    ByteBuffer packet = ByteBuffer.wrap(start);
     long at = 0;
-    while (at + lengthBytes < packet.length) {
-      long length = 0;
-      for (int i = 0; i < lengthBytes; i++) {
-        length = length << 8 | packet[(int) at + i] & 0xFF;
+    while (at + lengthBytes < packet.limit()) {
+      int header = header(packet, at);
+      if (isSlice(header)) {
+        return mark(header) == 0;
       }
-      int header = packet[(int) at + lengthBytes] & 0xFF;
-      int type = header & 0x1F;
-      if (type >= FIRST_SLICE_TYPE && type <= LAST_SLICE_TYPE) {
-        return (header >> 5 & 3) == 0;
-      }
-      at += lengthBytes + length;
+      at += lengthBytes + length(packet, at);
     }
     return false;
+  }
+
+  /**
+   * Whether no other picture is decoded from this one, by all slices of its packet, whose units
+   * follow one another to its very end: those of a packet overwritten by something else do not.
+   */
+  boolean whollyUnreferenced(ByteBuffer packet) {
+    if (lengthBytes == 0) {
+      return false;
+    }
+    boolean slices = false;
+    long at = 0;
+    while (at + lengthBytes < packet.limit()) {
+      int header = header(packet, at);
+      long length = length(packet, at);
+      if (length == 0 || isSlice(header) && mark(header) != 0) {
+        return false;
+      }
+      slices |= isSlice(header);
+      at += lengthBytes + length;
+    }
+    return slices && at == packet.limit();
+  }
+
+  private long length(ByteBuffer packet, long at) {
+    long length = 0;
+    for (int i = 0; i < lengthBytes; i++) {
+      length = length << 8 | packet.get((int) at + i) & 0xFF;
+    }
+    return length;
+  }
+
+  private int header(ByteBuffer packet, long at) {
+    return packet.get((int) at + lengthBytes) & 0xFF;
+  }
+
+  private static boolean isSlice(int header) {
+    int type = header & 0x1F;
+    return type >= FIRST_SLICE_TYPE && type <= LAST_SLICE_TYPE;
+  }
+
+  private static int mark(int header) {
+    return header >> 5 & 3;
   }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.bytedeco.opencv.opencv_core.Mat;
@@ -45,8 +46,12 @@ abstract class ClipReaderContract {
   }
 
   private Clip clip(Path file, ClipOptions options) {
+    return clip(file, options, FrameChoice.ALL);
+  }
+
+  private Clip clip(Path file, ClipOptions options, FrameChoice choice) {
     return reader()
-        .open(file, options)
+        .open(file, options, choice)
         .fold(
             ClipOpening.Opened::clip,
             refused -> {
@@ -513,6 +518,135 @@ abstract class ClipReaderContract {
       }
     }
     return shots;
+  }
+
+  /** Goes by time alone, keeps what it was asked, and can be asked ahead. */
+  private record Timely(DoublePredicate wanted, List<FrameStamp> asked) implements FrameChoice {
+    Timely(DoublePredicate wanted) {
+      this(wanted, new ArrayList<>());
+    }
+
+    /** Wants each of so many pictures at 30 a second, beginning at one. */
+    static Timely eachOf(int from, int step) {
+      return new Timely(timeS -> Math.floorMod(Math.round(timeS * 30) - from, step) == 0);
+    }
+
+    @Override
+    public boolean wants(FrameStamp stamp) {
+      asked.add(stamp);
+      return wanted.test(stamp.timeS());
+    }
+
+    @Override
+    public Optional<FrameChoice> copy() {
+      return Optional.of(new Timely(wanted));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "groups.mp4",
+        "opengroups.mp4",
+        "opengroups-hevc.mp4",
+        "bframes.mp4",
+        "editlist.mp4",
+        "fragmented.mp4",
+        "hevc10.mov",
+        "vp9.webm"
+      })
+  void wantedPicturesAreTheSameWhateverIsPassedOver(String name) {
+    Path film = TestFilm.fixture(name);
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    for (int step = 1; step < 6; step++) {
+      for (int from = 0; from < step; from++) {
+        Timely choice = Timely.eachOf(from, step);
+        assertThat(shots(film, choice))
+            .isEqualTo(all.stream().filter(s -> choice.wanted.test(s.stamp().timeS())).toList());
+        assertThat(choice.asked).isEqualTo(all.stream().map(Shot::stamp).toList());
+        assertSameEnd(film, Timely.eachOf(from, step));
+      }
+    }
+  }
+
+  private void assertSameEnd(Path film, FrameChoice choice) {
+    try (Clip whole = clip(film);
+        Clip part = clip(film, ClipOptions.defaults(), choice)) {
+      remaining(whole);
+      remaining(part);
+      assertThat(part.ending()).isEqualTo(whole.ending());
+      assertThat(part.doubtful()).isEqualTo(whole.doubtful());
+      assertThat(part.times().count()).isEqualTo(whole.times().count());
+      assertThat(part.times().durationS()).isEqualTo(whole.times().durationS());
+      assertThat(part.times().medianFps()).isEqualTo(whole.times().medianFps());
+    }
+  }
+
+  @Test
+  void whatNobodyWantsOrNeedsIsNotDecoded() throws IOException {
+    Path film = Files.copy(TestFilm.fixture("groups.mp4"), folder.resolve("noise.mp4"));
+    // The first few are decoded before it is known what comes.
+    assertThat(TestFilm.damagedUnreferenced(film, 5)).isGreaterThan(10);
+    try (Clip clip = clip(film)) {
+      remaining(clip);
+      assertThat(clip.ending()).isInstanceOf(ClipEnding.Damaged.class);
+    }
+    try (Clip clip = clip(film, ClipOptions.defaults(), Timely.eachOf(0, 60))) {
+      assertThat(remaining(clip)).isEqualTo(1);
+      assertThat(clip.ending()).isEqualTo(new ClipEnding.Complete(60));
+      assertThat(clip.times().count()).isEqualTo(60);
+    }
+  }
+
+  @Test
+  void picturesPassedOverLeaveNoGap() {
+    ClipLimits narrow = new ClipLimits(3600, 1.5 / 30, ClipLimits.USUAL.mostPixels());
+    ClipOptions options = ClipOptions.defaults().within(narrow);
+    try (Clip clip = clip(TestFilm.fixture("groups.mp4"), options, Timely.eachOf(0, 12))) {
+      assertThat(remaining(clip)).isEqualTo(5);
+      assertThat(clip.ending()).isEqualTo(new ClipEnding.Complete(60));
+    }
+  }
+
+  @Test
+  void aDamagedFilmIsGoneThroughWhole() throws IOException {
+    Path film = Files.copy(TestFilm.fixture("groups.mp4"), folder.resolve("late.mp4"));
+    TestFilm.damaged(film, 0.6, 0.65);
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    for (int from = 0; from < 2; from++) {
+      Timely choice = Timely.eachOf(from, 2);
+      assertThat(shots(film, choice))
+          .isEqualTo(all.stream().filter(s -> choice.wanted.test(s.stamp().timeS())).toList());
+      assertThat(choice.asked).isEqualTo(all.stream().map(Shot::stamp).toList());
+      assertSameEnd(film, Timely.eachOf(from, 2));
+    }
+  }
+
+  @Test
+  void aDamagedFilmGivesPicturesOfTheSameTimesWhateverIsPassedOver() throws IOException {
+    byte[] whole = Files.readAllBytes(TestFilm.fixture("groups.mp4"));
+    for (int seed = 0; seed < 60; seed++) {
+      byte[] bytes = whole.clone();
+      Random random = new Random(seed);
+      for (int i = 0; i < 1 + seed / 6; i++) {
+        bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+      }
+      Path film = TestFilm.write(folder.resolve("w" + seed + ".mp4"), bytes);
+      if (open(film) instanceof ClipOpening.Opened opened) {
+        opened.clip().close();
+        List<Double> all = timesOf(film, FrameChoice.ALL);
+        for (int step = 2; step < 4; step++) {
+          Timely choice = Timely.eachOf(seed % step, step);
+          assertThat(timesOf(film, choice))
+              .as("seed %d", seed)
+              .isEqualTo(all.stream().filter(choice.wanted::test).toList());
+        }
+      }
+    }
+  }
+
+  private List<Double> timesOf(Path film, FrameChoice choice) {
+    return shots(film, choice).stream().map(shot -> shot.stamp().timeS()).toList();
   }
 
   private void assertKnownFramesAreTheSame(Path film, long seed) {

@@ -2,6 +2,8 @@ package shinline.vision.clip;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.ByteBuffer;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** Headers as ITU-T H.264 7.3.1 lays them out: one zero bit, two of the mark, five of the type. */
@@ -35,5 +37,36 @@ final class ReferenceMarkTest {
     assertThat(marks.unreferenced(new byte[] {})).isFalse();
     assertThat(marks.unreferenced(new byte[] {(byte) 0xFF, -1, -1, -1, header(0, 6), 1})).isFalse();
     assertThat(new ReferenceMark(new byte[] {}).unreferenced(new byte[] {0, 0, 0, 1, 1})).isFalse();
+  }
+
+  @Test
+  void aWholePacketIsUnitsToItsEndAndAllSlicesCount() {
+    byte[] packet = {0, 0, 0, 2, header(0, SLICE), 7, 0, 0, 0, 2, header(0, SLICE), 9};
+    assertThat(whole(packet)).isTrue();
+    packet[10] = header(1, SLICE);
+    assertThat(whole(packet)).isFalse();
+    packet[10] = header(0, EXTRA_INFORMATION);
+    assertThat(whole(packet)).isTrue();
+    packet[4] = header(0, EXTRA_INFORMATION);
+    assertThat(whole(packet)).isFalse();
+  }
+
+  @Test
+  void aPacketOfAnotherLengthThanItsUnitsIsNotWhole() {
+    byte[] packet = {0, 0, 0, 2, header(0, SLICE), 7};
+    assertThat(whole(packet)).isTrue();
+    for (int length = 0; length < packet.length; length++) {
+      assertThat(whole(Arrays.copyOf(packet, length))).isFalse();
+    }
+    assertThat(whole(Arrays.copyOf(packet, packet.length + 1))).isFalse();
+    packet[0] = -1;
+    assertThat(whole(packet)).isFalse();
+    assertThat(whole(new byte[] {0, 0, 0, 2, header(0, SLICE), 7, 0, 0, 0, 0, 1})).isFalse();
+    assertThat(new ReferenceMark(new byte[] {}).whollyUnreferenced(ByteBuffer.wrap(packet)))
+        .isFalse();
+  }
+
+  private boolean whole(byte[] packet) {
+    return marks.whollyUnreferenced(ByteBuffer.wrap(packet));
   }
 }

@@ -163,6 +163,32 @@ final class TestFilm {
     return write(film, bytes);
   }
 
+  /**
+   * Overwrites the insides of the slices that nothing refers to with noise; of an H.264 film
+   * without sound, whose units have lengths of four bytes.
+   *
+   * @param but so many of them, the first ones, stay whole
+   * @return how many were damaged
+   */
+  static int damagedUnreferenced(Path film, int but) {
+    byte[] bytes = bytes(film);
+    ByteBuffer buffer = ByteBuffer.wrap(bytes);
+    int type = find(bytes, "mdat");
+    int end = type - 4 + buffer.getInt(type - 4);
+    Random random = new Random(1);
+    int found = 0;
+    for (int at = type + 4; at < end; at += 4 + buffer.getInt(at)) {
+      // Its mark 0 and its type 1, a slice that is no key picture's.
+      if (bytes[at + 4] == 1 && ++found > but) {
+        for (int i = at + 5; i < at + 4 + buffer.getInt(at); i++) {
+          bytes[i] = (byte) random.nextInt(256);
+        }
+      }
+    }
+    write(film, bytes);
+    return Math.max(0, found - but);
+  }
+
   static Path cut(Path film, Path to, double share) {
     byte[] bytes = bytes(film);
     return write(to, Arrays.copyOf(bytes, (int) (bytes.length * share)));
