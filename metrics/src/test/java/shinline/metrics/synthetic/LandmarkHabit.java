@@ -20,11 +20,11 @@ import shinline.metrics.track.BodyPoint;
 final class LandmarkHabit {
   private record Off(double along, double ahead) {}
 
-  /** In the frame of the trunk. */
-  private static final Off MID_HIP = new Off(-0.00106, -0.02058);
+  /** In the frame of the trunk (eleven clips, as is the next one). */
+  private static final Off MID_HIP = new Off(0.01263, -0.01951);
 
-  /** More on the middle of the hips for each radian that the hip is bent (eleven clips). */
-  private static final Off MID_HIP_BEND = new Off(-0.0115, 0);
+  /** More on the middle of the hips for each radian that the hip is bent. */
+  private static final Off MID_HIP_BEND = new Off(-0.01442, 0);
 
   private static final Off MID_SHOULDER = new Off(-0.03308, 0.00612);
   private static final Off FRONT_HIP = new Off(0.01734, -0.0419);
