@@ -93,6 +93,16 @@ class MainTest {
     assertThat(out.toString()).contains("not a diagnosis");
   }
 
+  /** They cost time and memory, which a run that shows none must not pay for. */
+  @Test
+  void framesAreKeptOnlyForARunWithPictures() {
+    run("check", "good.mp4");
+    run("check", "good.mp4", "--csv", folder.resolve("good.csv").toString());
+    run("check", "good.mp4", "--json", folder.resolve("good.json").toString());
+    runWithPages("check", "good.mp4", "--out", folder.resolve("pages").toString());
+    assertThat(asked).extracting(CheckOptions::pictures).containsExactly(false, false, true, true);
+  }
+
   /** Competition discs are 450 mm across (IWF rules); training discs need not be. */
   @Test
   void aBarHasCompetitionDiscsUnlessToldOtherwise() {

@@ -19,6 +19,7 @@ import shinline.vision.pose.PoseModel;
  * @param disc a disc of known size to look for in the picture
  * @param limits what is refused as too much
  * @param barDiscM diameter of the discs of a bar on the back, metres
+ * @param pictures whether pictures of the set will be drawn, so that frames are worth keeping
  */
 public record CheckOptions(
     SetRequest request,
@@ -27,23 +28,29 @@ public record CheckOptions(
     ClipPart part,
     Optional<DiscWanted> disc,
     ClipLimits limits,
-    double barDiscM) {
+    double barDiscM,
+    boolean pictures) {
 
   /** Competition discs; iron plates need not be as large (IWF rules). */
   public static final double BAR_DISC_M = 0.45;
 
-  /** Within the usual limits, and with competition discs where there is a bar. */
+  /** Within the usual limits, with competition discs where there is a bar, and no pictures. */
   public CheckOptions(
       SetRequest request,
       PoseModel model,
       OptionalDouble captureFps,
       ClipPart part,
       Optional<DiscWanted> disc) {
-    this(request, model, captureFps, part, disc, ClipLimits.USUAL, BAR_DISC_M);
+    this(request, model, captureFps, part, disc, ClipLimits.USUAL, BAR_DISC_M, false);
   }
 
   /** The same with other limits. */
   public CheckOptions within(ClipLimits other) {
-    return new CheckOptions(request, model, captureFps, part, disc, other, barDiscM);
+    return new CheckOptions(request, model, captureFps, part, disc, other, barDiscM, pictures);
+  }
+
+  /** The same, for a set of which pictures will be drawn. */
+  public CheckOptions withPictures() {
+    return new CheckOptions(request, model, captureFps, part, disc, limits, barDiscM, true);
   }
 }

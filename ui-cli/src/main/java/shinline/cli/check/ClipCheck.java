@@ -44,6 +44,7 @@ import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.BarObserver;
 import shinline.vision.observation.CameraObserver;
 import shinline.vision.observation.DiscConsensus;
+import shinline.vision.observation.KeptPictures;
 import shinline.vision.observation.OddPictures;
 import shinline.vision.observation.RoomObserver;
 import shinline.vision.observation.SparseLooks;
@@ -58,8 +59,9 @@ import shinline.vision.scene.CameraPath;
  * Opens a clip, follows the athlete through every frame, and measures the set. The pose model works
  * here; the reader decodes ahead on its own thread, and on others the models are loaded while the
  * clip is opened, the file's digest is taken, and what else a look needs is done beside the pose
- * model's next one. Frames that nobody looks at never become pictures, and none is kept: memory
- * does not grow with the clip's length but for the points of each frame.
+ * model's next one. Frames that nobody looks at never become pictures, and those that are kept to
+ * be drawn on are bounded: memory does not grow with the clip's length but for the points of each
+ * frame.
  */
 public final class ClipCheck implements ClipChecker {
   /** Below this, a quick drive lies between too few frames to time it (common practice). */
@@ -137,6 +139,7 @@ public final class ClipCheck implements ClipChecker {
     private final ClipOptions how;
     private final ClipInfo info;
     private final PeopleCrossing crossing;
+    private final Optional<KeptPictures> kept;
 
     private final List<String> warnings = new ArrayList<>();
     private ClipObservations seen;
@@ -152,6 +155,7 @@ public final class ClipCheck implements ClipChecker {
       info = clip.info();
       seen = ClipObservations.none();
       crossing = new PeopleCrossing(info.widthPx(), info.heightPx());
+      kept = asked.options().pictures() ? Optional.of(new KeptPictures()) : Optional.empty();
     }
 
     /** Follows the athlete to the end; a number when the picture has to be turned first. */
@@ -192,6 +196,7 @@ public final class ClipCheck implements ClipChecker {
                   watch.look(frame.timeS(), frame.image(), people);
                   discs.look(frame.index(), frame.image(), sighting);
                   bar.look(frame.index(), frame.timeS(), frame.image(), people);
+                  kept.ifPresent(k -> k.look(frame.index(), frame.image(), people));
                   pictures.give(frame.image());
                 });
             OptionalInt turns = standing.look(sighting);
@@ -345,7 +350,7 @@ public final class ClipCheck implements ClipChecker {
               measured -> {
                 ToldNotes.of(measured.set().setUp()).forEach(warnings::add);
                 return new ClipReport.Measured(
-                    facts, measured.set(), warnings, camera, Optional.of(footage));
+                    facts, measured.set(), warnings, camera, Optional.of(footage), kept);
               },
               not ->
                   new ClipReport.NotMeasured(

@@ -136,7 +136,7 @@ public final class CheckCommand implements Callable<Integer> {
     SetText text = new SetText(new Layout(surroundings.signs(), surroundings.paint(), units));
     return new EachInput<ClipReport>(
             surroundings,
-            clip -> check(clip, options),
+            clip -> check(clip, wantsPictures(plan, clip) ? options.withPictures() : options),
             ClipReport::exitCode,
             text::lines,
             (report, clip) -> write(report, plan, clip, files))
@@ -247,9 +247,14 @@ public final class CheckCommand implements Callable<Integer> {
     }
   }
 
+  /** They are on the page, and beside a result. */
+  private static boolean wantsPictures(OutputPlan plan, Path clip) {
+    return plan.page(clip).isPresent() || !plan.json(clip).stream().allMatch(WholeFile::isDevice);
+  }
+
   /** Pictures that cannot be drawn must not cost the coach the numbers. */
   private RepPictures pictures(ClipReport.Measured report, OutputPlan plan, Path clip) {
-    if (plan.page(clip).isEmpty() && plan.json(clip).stream().allMatch(WholeFile::isDevice)) {
+    if (!wantsPictures(plan, clip)) {
       return RepPictures.none();
     }
     try {
@@ -293,7 +298,8 @@ public final class CheckCommand implements Callable<Integer> {
         part(),
         filmed.disc(spec.commandLine()),
         limits.limits(),
-        barDisc == null ? CheckOptions.BAR_DISC_M : barDisc.metres());
+        barDisc == null ? CheckOptions.BAR_DISC_M : barDisc.metres(),
+        false);
   }
 
   private ClipPart part() {

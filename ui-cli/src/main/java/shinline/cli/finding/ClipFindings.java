@@ -122,7 +122,7 @@ public final class ClipFindings {
       Function<Throwable, ClipFinding> failed,
       Progress progress) {
     try {
-      ClipReport report = checker.check(clip, options, progress);
+      ClipReport report = checker.check(clip, options.withPictures(), progress);
       ClipFinding finding = FindingReading.of(report, version);
       String stem = ResultName.of(clip) + "-" + key.name().substring(0, SHORT_KEY);
       if (report instanceof ClipReport.Measured measured) {

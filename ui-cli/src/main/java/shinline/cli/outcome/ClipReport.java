@@ -10,6 +10,7 @@ import shinline.metrics.result.SetResult;
 import shinline.metrics.target.Target;
 import shinline.metrics.track.RawTrack;
 import shinline.vision.clip.ClipPart;
+import shinline.vision.observation.KeptPictures;
 import shinline.vision.scene.CameraPath;
 
 /** What came of one clip. */
@@ -20,13 +21,15 @@ public sealed interface ClipReport {
    * @param warnings about the clip itself, plain words, most important first
    * @param camera leads from the still view to the pixels of a frame
    * @param footage what the set was measured from, to measure it again in another way
+   * @param kept parts of the frames that were looked at, where pictures are wanted
    */
   record Measured(
       ClipFacts clip,
       SetResult set,
       List<String> warnings,
       CameraPath camera,
-      Optional<Footage> footage)
+      Optional<Footage> footage,
+      Optional<KeptPictures> kept)
       implements ClipReport {
     public Measured {
       warnings = List.copyOf(warnings);
@@ -34,7 +37,7 @@ public sealed interface ClipReport {
 
     /** Of a camera that stood still. */
     public Measured(ClipFacts clip, SetResult set, List<String> warnings) {
-      this(clip, set, warnings, CameraPath.still(), Optional.empty());
+      this(clip, set, warnings, CameraPath.still(), Optional.empty(), Optional.empty());
     }
   }
 

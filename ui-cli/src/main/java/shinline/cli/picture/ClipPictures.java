@@ -23,8 +23,9 @@ import shinline.vision.clip.FrameStamp;
 import shinline.vision.clip.KnownFrames;
 
 /**
- * The drawn-on frames of one measured clip. They are fetched in a second look that knows their
- * times from the first and leaps to them where the file has an index. No frame is ever kept.
+ * The drawn-on frames of one measured clip. Frames of which the first reading kept enough are drawn
+ * on as kept; the others are fetched in a second one that knows their times from the first and
+ * leaps to them where the file has an index.
  */
 public final class ClipPictures implements RepPictures {
   /** A longer set has bottoms of its notable reps only. */
@@ -42,7 +43,7 @@ public final class ClipPictures implements RepPictures {
    * Draws the pictures of a clip that was measured.
    *
    * @param captureFps as the clip was measured with
-   * @return fewer pictures, or none, when the clip cannot be read again
+   * @return fewer pictures, or none, when the clip has to be read again and cannot be
    */
   public static RepPictures of(
       Path clip, ClipReport.Measured report, OptionalDouble captureFps, Units units, Face face) {
@@ -60,16 +61,19 @@ public final class ClipPictures implements RepPictures {
     if (wanted.isEmpty()) {
       return RepPictures.none();
     }
-    FrameChoice choice =
-        new KnownFrames(stamps(report.set(), wanted.keySet()), report.clip().frames());
-    return SecondReading.at(reader, file, captureFps, report.clip(), choice)
-        .map(
-            clip -> {
-              try (clip) {
-                return (RepPictures) draw(clip, report, units, face, wanted);
-              }
-            })
-        .orElse(RepPictures.none());
+    Drawing drawing = new Drawing(report, units, face, wanted);
+    List<FrameStamp> notKept = drawing.drawKept(stamps(report.set(), wanted.keySet()));
+    if (!notKept.isEmpty()) {
+      FrameChoice choice = new KnownFrames(notKept, report.clip().frames());
+      SecondReading.at(reader, file, captureFps, report.clip(), choice)
+          .ifPresent(
+              clip -> {
+                try (clip) {
+                  drawing.draw(clip);
+                }
+              });
+    }
+    return drawing.done();
   }
 
   @Override
@@ -140,25 +144,49 @@ public final class ClipPictures implements RepPictures {
     return best;
   }
 
-  private static ClipPictures draw(
-      Clip clip,
-      ClipReport.Measured report,
-      Units units,
-      Face face,
-      TreeMap<Integer, List<Wanted>> wanted) {
-    SetScene scene = new SetScene(report);
-    StillPicture still = new StillPicture(scene, units);
-    HeadBlur blur = new HeadBlur(scene);
-    List<RepPicture> pictures = new ArrayList<>();
-    List<Moment> moments = new ArrayList<>();
-    for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
-      Frame frame = next.get();
-      BufferedImage image = FrameImage.copy(frame.image(), FrameImage.none());
-      double timeS = frame.timeS();
-      if (face == Face.BLURRED) {
-        blur.cover(image, timeS);
+  /** Draws one frame after the other, from wherever it comes. */
+  private static final class Drawing {
+    private final TreeMap<Integer, List<Wanted>> wanted;
+    private final int repsInSet;
+    private final StillPicture still;
+    private final Optional<HeadBlur> blur;
+    private final KeptFrames kept;
+    private final List<RepPicture> pictures = new ArrayList<>();
+    private final List<Moment> moments = new ArrayList<>();
+
+    Drawing(
+        ClipReport.Measured report, Units units, Face face, TreeMap<Integer, List<Wanted>> wanted) {
+      SetScene scene = new SetScene(report);
+      this.wanted = wanted;
+      repsInSet = report.set().reps().size();
+      still = new StillPicture(scene, units);
+      blur = face == Face.BLURRED ? Optional.of(new HeadBlur(scene)) : Optional.empty();
+      kept = new KeptFrames(report.kept(), scene, blur);
+    }
+
+    /** Draws what the first reading kept, and tells what it did not. */
+    List<FrameStamp> drawKept(List<FrameStamp> stamps) {
+      List<FrameStamp> others = new ArrayList<>();
+      for (FrameStamp stamp : stamps) {
+        kept.picture(stamp.index(), stamp.timeS())
+            .ifPresentOrElse(
+                image -> draw(image, stamp.index(), stamp.timeS()), () -> others.add(stamp));
       }
-      for (Wanted one : wanted.getOrDefault(frame.index(), List.of())) {
+      return others;
+    }
+
+    void draw(Clip clip) {
+      BufferedImage image = FrameImage.none();
+      for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+        Frame frame = next.get();
+        image = FrameImage.copy(frame.image(), image);
+        draw(image, frame.index(), frame.timeS());
+      }
+    }
+
+    private void draw(BufferedImage image, int frame, double timeS) {
+      blur.ifPresent(b -> b.cover(image, timeS));
+      for (Wanted one : wanted.getOrDefault(frame, List.of())) {
         if (one.flag().isPresent() && one.beside().isPresent()) {
           Flag flag = one.flag().get();
           Moment.When when = one.beside().get();
@@ -173,15 +201,21 @@ public final class ClipPictures implements RepPictures {
         pictures.add(
             one.flag()
                 .map(flag -> still.fault(image, timeS, one.rep(), flag))
-                .orElseGet(
-                    () -> still.bottom(image, timeS, one.rep(), report.set().reps().size())));
+                .orElseGet(() -> still.bottom(image, timeS, one.rep(), repsInSet)));
       }
     }
-    // Faults of a rep come in the order of the result, which the order of frames need not be.
-    pictures.sort(
-        Comparator.comparingInt(RepPicture::rep)
-            .thenComparing(p -> p.flag().isPresent())
-            .thenComparing(p -> p.flag().map(Enum::ordinal).orElse(-1)));
-    return new ClipPictures(pictures, moments);
+
+    /** In the order of the result, which that of the frames need not be. */
+    ClipPictures done() {
+      pictures.sort(
+          Comparator.comparingInt(RepPicture::rep)
+              .thenComparing(p -> p.flag().isPresent())
+              .thenComparing(p -> p.flag().map(Enum::ordinal).orElse(-1)));
+      moments.sort(
+          Comparator.comparingInt(Moment::rep)
+              .thenComparing(Moment::kind)
+              .thenComparing(Moment::when));
+      return new ClipPictures(pictures, moments);
+    }
   }
 }

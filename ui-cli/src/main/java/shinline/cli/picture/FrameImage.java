@@ -35,6 +35,16 @@ final class FrameImage {
     return image;
   }
 
+  /** Copies a part of a frame to where it belongs in an image that holds it whole. */
+  static void place(Mat bgr, BufferedImage into, int leftPx, int topPx) {
+    byte[] bytes = ((DataBufferByte) into.getRaster().getDataBuffer()).getData();
+    for (int y = 0; y < bgr.rows(); y++) {
+      try (BytePointer data = bgr.ptr(y)) {
+        data.get(bytes, 3 * ((topPx + y) * into.getWidth() + leftPx), 3 * bgr.cols());
+      }
+    }
+  }
+
   /**
    * Copies a drawn image into a frame of the same size.
    *

@@ -1,5 +1,6 @@
 package shinline.cli.picture;
 
+import java.awt.Rectangle;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
@@ -58,9 +59,17 @@ final class HeadBlur {
 
   /** Tiles the head of a frame of the clip, in place. */
   void cover(BufferedImage upright, double timeS) {
+    tile(upright, disc(timeS), RADIUS * staturePx);
+  }
+
+  /** What {@link #cover} looks at, pixels of the upright picture; it may lie beyond its edges. */
+  Rectangle reach(double timeS) {
+    return disc(timeS).getBounds();
+  }
+
+  private Ellipse2D disc(double timeS) {
     if (known.isEmpty()) {
-      tile(upright, new Ellipse2D.Double(-1e6, -1e6, 2e6, 2e6), RADIUS * staturePx);
-      return;
+      return new Ellipse2D.Double(-1e6, -1e6, 2e6, 2e6);
     }
     Map.Entry<Double, Point2D> next =
         Optional.ofNullable(known.ceilingEntry(timeS)).orElseGet(known::lastEntry);
@@ -77,10 +86,7 @@ final class HeadBlur {
     Point2D shown = scene.toFrame(timeS).transform(still, null);
     double x = shown.getX();
     double y = shown.getY();
-    tile(
-        upright,
-        new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius),
-        RADIUS * staturePx);
+    return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
   }
 
   private static void tile(BufferedImage image, Ellipse2D disc, double radiusPx) {

@@ -82,7 +82,8 @@ class CalibrateCommandTest {
                     measured.set(),
                     List.of(),
                     CameraPath.still(),
-                    Optional.of(footage)),
+                    Optional.of(footage),
+                    Optional.empty()),
             not -> {
               throw new AssertionError(not.why().toString());
             });

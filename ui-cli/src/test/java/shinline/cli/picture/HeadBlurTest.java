@@ -45,7 +45,12 @@ class HeadBlurTest {
     new HeadBlur(
             new SetScene(
                 new ClipReport.Measured(
-                    still.clip(), still.set(), still.warnings(), camera, Optional.empty())))
+                    still.clip(),
+                    still.set(),
+                    still.warnings(),
+                    camera,
+                    Optional.empty(),
+                    Optional.empty())))
         .cover(image, 0.5);
     assertThat(roughness(image, EAR_X - 100, EAR_Y + 60)).isLessThan(0.2 * before);
     assertThat(roughness(image, EAR_X + 30, EAR_Y)).isEqualTo(stillBefore);

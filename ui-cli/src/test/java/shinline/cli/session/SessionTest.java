@@ -197,6 +197,7 @@ class SessionTest {
     sheet("a.mp4,Mira Solberg,right,,,,no,");
     assertThat(runSheet()).isZero();
     assertThat(asked.get(0).request().toString()).contains(Side.RIGHT.name());
+    assertThat(asked.get(0).pictures()).isTrue();
     boolean clear = Sets.measured("a.mp4").set().setUp().shownLegs().frontLegClear();
     assertThat(err.toString().contains("the sheet counts")).isEqualTo(clear);
     assertThat(lines().get(0)).contains("\"leg\":\"right\"");
