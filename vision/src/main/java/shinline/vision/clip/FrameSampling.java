@@ -3,9 +3,9 @@ package shinline.vision.clip;
 import java.util.Optional;
 
 /**
- * Which frames the pose model may look at. A lift is slow: hips and knees hold no detail above 6 Hz,
- * so some fifteen frames a second tell all there is, most of them even fewer (docs/decisions/0005
- * and 0015, measured on clips with truth).
+ * Which frames the pose model may look at. A lift is slow: hips and knees hold no detail above 6
+ * Hz, so some fifteen frames a second tell all there is, most of them even fewer
+ * (docs/decisions/0005 and 0015, measured on clips with truth).
  */
 public final class FrameSampling implements FrameChoice {
   private final ClipPart part;

@@ -45,6 +45,11 @@ public record Orientation(int quarterTurns, boolean mirrored) {
     return quarterTurns % 2 == 1;
   }
 
+  /** Whether the stored picture is shown as it is. */
+  public boolean asStored() {
+    return quarterTurns == 0 && !mirrored;
+  }
+
   /** The turn, clockwise, degrees. */
   public int clockwiseDeg() {
     return 90 * quarterTurns;

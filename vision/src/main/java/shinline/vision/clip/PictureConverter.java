@@ -11,9 +11,11 @@ import static org.bytedeco.ffmpeg.global.swscale.sws_getCoefficients;
 import static org.bytedeco.ffmpeg.global.swscale.sws_scale;
 import static org.bytedeco.ffmpeg.global.swscale.sws_setColorspaceDetails;
 import static org.bytedeco.opencv.global.opencv_core.CV_8UC3;
+import static org.bytedeco.opencv.global.opencv_core.swap;
 
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.swscale.SwsContext;
+import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.DoublePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
@@ -32,7 +34,7 @@ final class PictureConverter implements AutoCloseable {
 
   /**
    * FFmpeg's scaler writes whole vectors and may write past a row's end; rows of this many pixels
-   * more, and one row more, take that.
+   * more, and one row more, take that. A row that is a multiple of it needs the row more alone.
    */
   private static final int ROW_ALIGNMENT_PX = 64;
 
@@ -84,10 +86,34 @@ final class PictureConverter implements AutoCloseable {
     int fullRange = picture.color_range() == AVCOL_RANGE_JPEG ? 1 : 0;
     sws_setColorspaceDetails(
         ready, coefficients, fullRange, coefficients, 1, 0, FIXED_ONE, FIXED_ONE);
-    target.put(0, scratch.data());
-    targetStride.put(0, (int) scratch.step());
+    boolean atOnce = orientation.asStored() && width % ROW_ALIGNMENT_PX == 0;
+    if (atOnce) {
+      withRoom(image);
+    }
+    Mat into = atOnce ? image : scratch;
+    target.put(0, into.data());
+    targetStride.put(0, (int) into.step());
     sws_scale(ready, picture.data(), picture.linesize(), 0, picture.height(), target, targetStride);
-    orientation.apply(stored, image);
+    if (!atOnce) {
+      orientation.apply(stored, image);
+    }
+  }
+
+  /** Makes a picture of it that has a row to spare behind its last one, unless it is one. */
+  private void withRoom(Mat image) {
+    long rowBytes = 3L * width;
+    if (image.rows() == height && image.cols() == width && image.type() == CV_8UC3) {
+      try (BytePointer begin = image.data();
+          BytePointer limit = image.datalimit()) {
+        if (image.isContinuous() && limit.address() - begin.address() >= (height + 1) * rowBytes) {
+          return;
+        }
+      }
+    }
+    try (Mat roomy = new Mat(height + 1, width, CV_8UC3);
+        Mat made = roomy.rowRange(0, height)) {
+      swap(made, image);
+    }
   }
 
   private static int colourSpace(AVFrame picture) {
