@@ -31,9 +31,9 @@ class SpeedBenchmark {
   private static final Path SAMPLE = Path.of("..", "sample-clips", "gym1-bench-clean.mp4");
   private static final double NOISE = 3;
 
-  /** As in the start script. */
-  private static final List<String> JAVA_OPTIONS =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto");
+  /** As in the start scripts. */
+  static final List<String> JAVA_OPTIONS =
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xms32m", "-Xmn16m");
 
   private static final SpeedClip SMALL = new SpeedClip("540p, 30 a second", 1, 1, 1, 0);
   private static final SpeedClip HD30 = new SpeedClip("1080p, 30 a second", 2, 1, 1, NOISE);
