@@ -10,21 +10,30 @@ import shinline.vision.pose.PoseTracker;
 record Models(PersonDetector detector, PoseEstimator pose, PersonSegmenter segmenter)
     implements AutoCloseable {
 
-  /** Loads all, or none when one of them fails. */
+  /** Loads all, or none when one of them fails; two at a time. */
   static Models load(PoseModel size) {
-    PersonDetector detector = PersonDetector.open();
-    try {
-      PoseEstimator pose = PoseTracker.open(size, detector);
+    try (SideThread second = new SideThread("beside-models")) {
+      // The smaller model's mask is as good as the larger one's, and takes half the time.
+      SideThread.Errand<PersonSegmenter> segmenter =
+          second.begin(() -> PersonSegmenter.open(PoseModel.FULL));
       try {
-        // The smaller model's mask is as good as the larger one's, and takes half the time.
-        return new Models(detector, pose, PersonSegmenter.open(PoseModel.FULL));
+        PersonDetector detector = PersonDetector.open();
+        try {
+          PoseEstimator pose = PoseTracker.open(size, detector);
+          try {
+            return new Models(detector, pose, segmenter.result());
+          } catch (RuntimeException | Error e) {
+            pose.close();
+            throw e;
+          }
+        } catch (RuntimeException | Error e) {
+          detector.close();
+          throw e;
+        }
       } catch (RuntimeException | Error e) {
-        pose.close();
+        segmenter.ifGood(PersonSegmenter::close);
         throw e;
       }
-    } catch (RuntimeException | Error e) {
-      detector.close();
-      throw e;
     }
   }
 

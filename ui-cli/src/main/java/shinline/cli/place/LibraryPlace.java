@@ -2,8 +2,12 @@ package shinline.cli.place;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.JarURLConnection;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +22,7 @@ import shinline.cli.words.Words;
 public final class LibraryPlace {
   private static final String LIBRARIES = "org.bytedeco.javacpp.cachedir";
   private static final String MODEL_RUNTIME = "onnxruntime.native.path";
+  private static final List<String> LIBRARY_NAMES = List.of("onnxruntime", "onnxruntime4j_jni");
   private static final String TEMPORARY = "java.io.tmpdir";
 
   private final ProgramFolder folder;
@@ -47,24 +52,49 @@ public final class LibraryPlace {
     }
   }
 
-  /** Where its libraries lie already it makes no more than an empty temporary folder. */
-  private void unpackModelRuntime(Path to) {
+  /**
+   * Unpacks the model's runtime once for all runs, into a folder named by its content. Where its
+   * libraries lie already beside the program there is nothing to unpack.
+   */
+  private void unpackModelRuntime(Path own) {
     try {
-      for (String library : List.of("onnxruntime", "onnxruntime4j_jni")) {
-        String name = System.mapLibraryName(library);
-        try (InputStream in =
-            LibraryPlace.class.getResourceAsStream("/ai/onnxruntime/native/" + system() + name)) {
-          if (in == null) {
-            return;
-          }
-          Files.copy(in, to.resolve(name));
+      List<URL> packed = new ArrayList<>();
+      StringBuilder content = new StringBuilder("onnxruntime");
+      for (String library : LIBRARY_NAMES) {
+        URL at =
+            LibraryPlace.class.getResource(
+                "/ai/onnxruntime/native/" + system() + System.mapLibraryName(library));
+        if (at == null || !(at.openConnection() instanceof JarURLConnection jar)) {
+          return;
         }
+        packed.add(at);
+        content.append(String.format(Locale.ROOT, "-%08x", jar.getJarEntry().getCrc()));
+      }
+      Path to = Files.createDirectories(folder.libraries().resolve(content.toString()));
+      for (int i = 0; i < packed.size(); i++) {
+        unpack(packed.get(i), to.resolve(System.mapLibraryName(LIBRARY_NAMES.get(i))), own);
       }
       System.setProperty(MODEL_RUNTIME, to.toString());
     } catch (IOException e) {
       throw CoachException.usage(
           Words.say("place.unwritable", folder.place(), ProgramFolder.VARIABLE));
     }
+  }
+
+  /**
+   * Whole or not at all: another run may be at it, and this one may be killed.
+   *
+   * @param own folder of this run, which the next one takes away when this one is killed
+   */
+  private static void unpack(URL packed, Path library, Path own) throws IOException {
+    if (Files.exists(library)) {
+      return;
+    }
+    Path begun = own.resolve(String.valueOf(library.getFileName()));
+    try (InputStream in = packed.openStream()) {
+      Files.copy(in, begun);
+    }
+    Files.move(begun, library, StandardCopyOption.ATOMIC_MOVE);
   }
 
   /** The folder of this system's libraries, in the runtime's own words. */

@@ -27,7 +27,7 @@ public final class ProgramFolder {
   /** What unpacked libraries take on any system, with room to spare: 156 MB were seen on Linux. */
   private static final long LIBRARY_BYTES = 300L << 20;
 
-  /** What one run unpacks for itself: 21 MB were seen on Linux. */
+  /** What a run unpacks when the model's runtime is new or gone: 21 MB were seen on Linux. */
   private static final long RUN_BYTES = 50L << 20;
 
   private final Path place;
