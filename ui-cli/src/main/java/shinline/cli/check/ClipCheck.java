@@ -105,11 +105,11 @@ public final class ClipCheck implements ClipChecker {
   }
 
   private ClipReport check(Asked asked, ClipOptions how) {
-    FrameSampling sampling =
-        new FrameSampling(
-            asked.calibration().value(CalibrationKey.SAMPLING_LOOKS), asked.options().part());
     OptionalInt missingTurns;
     try (ModelLoading loading = ModelLoading.begin(asked.side(), asked.options().model())) {
+      FrameSampling sampling =
+          new FrameSampling(
+              asked.calibration().value(CalibrationKey.SAMPLING_LOOKS), asked.options().part());
       ClipOpening opening = reader.open(asked.clip(), how, sampling);
       if (opening instanceof ClipOpening.Refused refused) {
         return unreadable(asked.clip(), refused);

@@ -164,15 +164,31 @@ public final class ClipPictures implements RepPictures {
       kept = new KeptFrames(report.kept(), scene, blur);
     }
 
-    /** Draws what the first reading kept, and tells what it did not. */
+    /** What was drawn on one frame. */
+    private record Drawn(List<RepPicture> pictures, List<Moment> moments) {}
+
+    /** Draws what the first reading kept, on all cores, and tells what it did not. */
     List<FrameStamp> drawKept(List<FrameStamp> stamps) {
+      List<Optional<Drawn>> drawn =
+          stamps.parallelStream()
+              .map(
+                  stamp ->
+                      kept.picture(stamp.index(), stamp.timeS())
+                          .map(image -> drawn(image, stamp.index(), stamp.timeS())))
+              .toList();
       List<FrameStamp> others = new ArrayList<>();
-      for (FrameStamp stamp : stamps) {
-        kept.picture(stamp.index(), stamp.timeS())
-            .ifPresentOrElse(
-                image -> draw(image, stamp.index(), stamp.timeS()), () -> others.add(stamp));
+      for (int i = 0; i < stamps.size(); i++) {
+        drawn.get(i).ifPresent(this::take);
+        if (drawn.get(i).isEmpty()) {
+          others.add(stamps.get(i));
+        }
       }
       return others;
+    }
+
+    private void take(Drawn drawn) {
+      pictures.addAll(drawn.pictures());
+      moments.addAll(drawn.moments());
     }
 
     void draw(Clip clip) {
@@ -180,17 +196,19 @@ public final class ClipPictures implements RepPictures {
       for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
         Frame frame = next.get();
         image = FrameImage.copy(frame.image(), image);
-        draw(image, frame.index(), frame.timeS());
+        take(drawn(image, frame.index(), frame.timeS()));
       }
     }
 
-    private void draw(BufferedImage image, int frame, double timeS) {
+    private Drawn drawn(BufferedImage image, int frame, double timeS) {
+      List<RepPicture> made = new ArrayList<>();
+      List<Moment> beside = new ArrayList<>();
       blur.ifPresent(b -> b.cover(image, timeS));
       for (Wanted one : wanted.getOrDefault(frame, List.of())) {
         if (one.flag().isPresent() && one.beside().isPresent()) {
           Flag flag = one.flag().get();
           Moment.When when = one.beside().get();
-          moments.add(
+          beside.add(
               new Moment(
                   one.rep().rep(),
                   flag.kind(),
@@ -198,11 +216,12 @@ public final class ClipPictures implements RepPictures {
                   still.beside(image, timeS, one.rep(), flag, when)));
           continue;
         }
-        pictures.add(
+        made.add(
             one.flag()
                 .map(flag -> still.fault(image, timeS, one.rep(), flag))
                 .orElseGet(() -> still.bottom(image, timeS, one.rep(), repsInSet)));
       }
+      return new Drawn(made, beside);
     }
 
     /** In the order of the result, which that of the frames need not be. */

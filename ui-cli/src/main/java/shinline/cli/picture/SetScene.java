@@ -3,11 +3,11 @@ package shinline.cli.picture;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import shinline.cli.crossing.PictureAxis;
 import shinline.cli.outcome.ClipFacts;
 import shinline.cli.outcome.ClipReport;
@@ -45,7 +45,7 @@ final class SetScene {
   private final OptionalDouble staturePx;
 
   /** Looked up at every frame of an annotated clip. */
-  private final Map<Integer, Optional<FootPrint>> footPrints = new HashMap<>();
+  private final Map<Integer, Optional<FootPrint>> footPrints = new ConcurrentHashMap<>();
 
   SetScene(ClipReport.Measured report) {
     this(

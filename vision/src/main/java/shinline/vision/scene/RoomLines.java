@@ -22,8 +22,10 @@ final class RoomLines {
   /** The lines seen at the same place in enough of the frames, each once. */
   List<RoomLine> lasting(List<RoomFrame> frames) {
     List<Group> groups = new ArrayList<>();
-    for (int f = 0; f < frames.size(); f++) {
-      for (Sighting sighting : inFrame(frames.get(f))) {
+    // On all cores: nothing else is left to do by then.
+    List<List<Sighting>> seen = frames.parallelStream().map(RoomLines::inFrame).toList();
+    for (int f = 0; f < seen.size(); f++) {
+      for (Sighting sighting : seen.get(f)) {
         assign(groups, sighting, f);
       }
     }
@@ -53,7 +55,7 @@ final class RoomLines {
     }
   }
 
-  private List<Sighting> inFrame(RoomFrame frame) {
+  private static List<Sighting> inFrame(RoomFrame frame) {
     List<Sighting> lines = new ArrayList<>();
     Mat source = frame.picture();
     double longSide = Math.max(source.cols(), source.rows());
