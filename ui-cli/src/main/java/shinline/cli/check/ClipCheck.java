@@ -174,11 +174,7 @@ public final class ClipCheck implements ClipChecker {
           PicturePool pictures = new PicturePool();
           WatchThread beside = new WatchThread()) {
         SparseLooks looks =
-            new SparseLooks(
-                models.pose(),
-                pictures,
-                (int) asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
-                asked.calibration().value(CalibrationKey.SAMPLING_PACE));
+            new SparseLooks(models.pose(), pictures, Spacings.of(asked.calibration()));
         boolean more = true;
         while (more) {
           Optional<Frame> next = clip.nextInto(pictures.take());
