@@ -115,6 +115,8 @@ public final class ClipCheck implements ClipChecker {
         return unreadable(asked.clip(), refused);
       }
       try (Clip open = ((ClipOpening.Opened) opening).clip()) {
+        // Before the models are there, so that nobody wonders whether anything happens.
+        asked.progress().frames(0, open.info().expectedFrames());
         Reading reading = new Reading(open, asked, how);
         missingTurns = reading.look(loading.models());
         if (missingTurns.isEmpty()) {
