@@ -191,8 +191,7 @@ public enum CalibrationKey {
   // How the clip is looked at.
   SAMPLING_LOOKS("sampling.looks", CalibrationUnit.PER_SECOND, 5.0, 240.0),
   SAMPLING_EVERY("sampling.every", CalibrationUnit.FRAMES, 1.0, 4.0),
-  SAMPLING_PACE("sampling.pace", CalibrationUnit.SHARE, 0.0, 1.0),
-  SAMPLING_STILL("sampling.still", CalibrationUnit.SHARE, 0.0, 1.0);
+  SAMPLING_PACE("sampling.pace", CalibrationUnit.SHARE, 0.0, 1.0);
 
   private final String word;
   private final CalibrationUnit unit;

@@ -176,7 +176,11 @@ public final class ClipCheck implements ClipChecker {
           PicturePool pictures = new PicturePool();
           WatchThread beside = new WatchThread()) {
         SparseLooks looks =
-            new SparseLooks(models.pose(), pictures, Spacings.of(asked.calibration()));
+            new SparseLooks(
+                models.pose(),
+                pictures,
+                (int) asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
+                asked.calibration().value(CalibrationKey.SAMPLING_PACE));
         boolean more = true;
         while (more) {
           Optional<Frame> next = clip.nextInto(pictures.take());

@@ -73,20 +73,6 @@ record BodyPose(PoseSighting.Found found) {
     return Math.max(1, longest / LEG_OF_STATURE);
   }
 
-  /** How far the hips, the shoulders or a knee lie from another pose's, whichever is farthest. */
-  double awayPx(BodyPose other) {
-    double away =
-        Math.max(
-            Math.hypot(hipX() - other.hipX(), hipY() - other.hipY()),
-            Math.hypot(shoulderX() - other.shoulderX(), shoulderY() - other.shoulderY()));
-    for (BodySide side : BodySide.values()) {
-      Keypoint here = at(side.knee());
-      Keypoint there = other.at(side.knee());
-      away = Math.max(away, Math.hypot(here.x() - there.x(), here.y() - there.y()));
-    }
-    return away;
-  }
-
   /**
    * How far the hips or the shoulders, whichever are farther, lie from where they were heading.
    *

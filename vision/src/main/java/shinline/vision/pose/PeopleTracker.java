@@ -197,28 +197,6 @@ final class PeopleTracker {
         : Optional.empty();
   }
 
-  /** See {@link PoseEstimator#still}. */
-  boolean still(double ofStature) {
-    if (earlier.size() < TELLING_PACE) {
-      return false;
-    }
-    // Two looks apart both are plain or both are mirrored: what differs is the body.
-    Earlier here = earlier.getFirst();
-    Earlier then = earlier.getLast();
-    for (Map.Entry<Integer, Person> entry : people.entrySet()) {
-      int number = entry.getKey();
-      double limitPx = ofStature * entry.getValue().path.staturePx();
-      boolean still =
-          here.pose(number)
-              .flatMap(now -> then.pose(number).map(before -> now.awayPx(before) <= limitPx))
-              .orElse(number != mover);
-      if (!still) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** From where this person was heading; 0 where one of three looks did not see them. */
   private double strayPx(int number) {
     if (earlier.size() < TELLING_PACE) {

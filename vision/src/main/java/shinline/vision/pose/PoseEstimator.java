@@ -25,17 +25,10 @@ public interface PoseEstimator extends AutoCloseable {
    *
    * @param share of the time from the one to the other, 0…1
    * @param farOfStature who is farther than this from where the looks before were heading, by hips
-   *     or shoulders, share of stature, is looked at; 0 for everybody
+   *     or shoulders, share of stature, is looked at
    * @return empty when nobody is, or what is seen there is not to be believed
    */
   Optional<PeopleInView> between(Mat bgrUpright, double share, double farOfStature);
-
-  /**
-   * Whether everybody was, at the last look, where they were two looks before.
-   *
-   * @param ofStature hips, shoulders and knees may differ by this share of stature
-   */
-  boolean still(double ofStature);
 
   /** The same, of the one whose hips go down and up; before anybody moves, of the surest one. */
   default PoseSighting track(Mat bgrUpright, double timeS) {

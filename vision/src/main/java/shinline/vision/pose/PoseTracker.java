@@ -37,11 +37,6 @@ public final class PoseTracker implements PoseEstimator {
   }
 
   @Override
-  public boolean still(double ofStature) {
-    return people.still(ofStature);
-  }
-
-  @Override
   public void pictureIsUpright() {
     people.pictureIsUpright();
   }

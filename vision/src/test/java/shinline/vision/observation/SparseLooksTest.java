@@ -20,7 +20,6 @@ import shinline.vision.pose.RegionOfInterest;
 final class SparseLooksTest {
   private static final double FRAME_S = 1 / 15.0;
   private static final double FAR = 0.02;
-  private static final double STILL = 0.01;
 
   private final Asked pose = new Asked();
   private final PicturePool pictures = new PicturePool();
@@ -32,9 +31,7 @@ final class SparseLooksTest {
 
     private final List<Double> looksS = new ArrayList<>();
     private final List<Double> shares = new ArrayList<>();
-    private final List<Double> farS = new ArrayList<>();
     private boolean moves;
-    private double stillUntilS;
 
     @Override
     public PeopleInView look(Mat bgrUpright, double timeS) {
@@ -44,15 +41,9 @@ final class SparseLooksTest {
 
     @Override
     public Optional<PeopleInView> between(Mat bgrUpright, double share, double farOfStature) {
+      assertThat(farOfStature).isEqualTo(FAR);
       shares.add(share);
-      farS.add(farOfStature);
-      return moves || farOfStature == 0 ? Optional.of(SEEN) : Optional.empty();
-    }
-
-    @Override
-    public boolean still(double ofStature) {
-      assertThat(ofStature).isEqualTo(STILL);
-      return looksS.get(looksS.size() - 1) < stillUntilS;
+      return moves ? Optional.of(SEEN) : Optional.empty();
     }
 
     @Override
@@ -72,7 +63,7 @@ final class SparseLooksTest {
 
   /** Indexes of the frames that were looked at, in the order in which they came out. */
   private List<Integer> goThrough(int frames, int every) {
-    SparseLooks looks = new SparseLooks(pose, pictures, new LookSpacing(every, FAR, STILL));
+    SparseLooks looks = new SparseLooks(pose, pictures, every, FAR);
     List<SparseLooks.Look> seen = new ArrayList<>();
     for (int i = 0; i < frames; i++) {
       seen.addAll(looks.next(new Frame(i, i * FRAME_S, pictures.take())));
@@ -82,25 +73,9 @@ final class SparseLooksTest {
   }
 
   @Test
-  void whoGoesOnAsBeforeIsLookedAtInEverySecondFrameAndTheLast() {
+  void whoStandsStillIsLookedAtInEverySecondFrameAndTheLast() {
     assertThat(goThrough(10, 2)).containsExactly(0, 2, 4, 6, 8, 9);
     assertThat(pose.looksS).hasSize(6);
-    assertThat(pose.farS).containsOnly(FAR);
-  }
-
-  @Test
-  void whoIsStillIsLookedAtHalfAsOftenAndTheLookLeftOutIsMadeUpForAtTheEnd() {
-    pose.stillUntilS = 9.5 * FRAME_S;
-    assertThat(goThrough(17, 2)).containsExactly(0, 4, 8, 10, 12, 14, 16);
-    // The look at frame 12 is the first that is not still: 10 was left out before it.
-    assertThat(pose.looksS).hasSize(6);
-    assertThat(pose.farS.stream().filter(far -> far == 0)).hasSize(1);
-  }
-
-  @Test
-  void whereEveryFrameIsLookedAtStillnessChangesNothing() {
-    pose.stillUntilS = 1;
-    assertThat(goThrough(5, 1)).containsExactly(0, 1, 2, 3, 4);
   }
 
   @Test
@@ -120,7 +95,7 @@ final class SparseLooksTest {
 
   @Test
   void picturesOfFramesPassedOverGoRoundAgain() {
-    SparseLooks looks = new SparseLooks(pose, pictures, new LookSpacing(2, FAR, STILL));
+    SparseLooks looks = new SparseLooks(pose, pictures, 2, FAR);
     looks.next(new Frame(0, 0, pictures.take()));
     Mat passedOver = pictures.take();
     looks.next(new Frame(1, FRAME_S, passedOver));

@@ -212,26 +212,6 @@ final class PeopleTrackerTest {
   }
 
   @Test
-  void stillIsWhoIsWhereTheyWereTwoLooksBefore() {
-    DrawnPerson athlete = new DrawnPerson(300, 300, STATURE);
-    room.add(athlete);
-    look();
-    look();
-    assertThat(tracker.still(0.01)).as("too early to tell").isFalse();
-    look();
-    assertThat(tracker.still(0.01)).isTrue();
-    room.set(0, athlete.lower(0.006 * STATURE));
-    look();
-    assertThat(tracker.still(0.01)).as("sways").isTrue();
-    room.set(0, athlete.lower(0.012 * STATURE));
-    look();
-    assertThat(tracker.still(0.01)).as("goes down").isFalse();
-    room.clear();
-    look();
-    assertThat(tracker.still(0.01)).as("lost").isFalse();
-  }
-
-  @Test
   void whatIsSeenBetweenLeadsNothing() {
     List<PeopleInView> with = walkDown(Between.LOOKED_AT);
     tracker.beginAnew();
