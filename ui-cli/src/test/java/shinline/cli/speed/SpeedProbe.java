@@ -14,7 +14,6 @@ import shinline.cli.calibration.CalibrationFile;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipCheck;
 import shinline.cli.context.CommandContext;
-import shinline.cli.crossing.TrackCrossing;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.cli.picture.ClipPictures;
@@ -24,21 +23,16 @@ import shinline.cli.report.ReportPage;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
 import shinline.cli.text.Units;
+import shinline.cli.words.Words;
 import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.SetAnalysis;
 import shinline.metrics.analysis.SetRequest;
 import shinline.metrics.target.ShinPreset;
 import shinline.metrics.target.Target;
-import shinline.vision.clip.Clip;
-import shinline.vision.clip.ClipOptions;
 import shinline.vision.clip.ClipPart;
-import shinline.vision.clip.FfmpegClipReader;
-import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameChoice;
-import shinline.vision.pose.PersonDetector;
-import shinline.vision.pose.PoseEstimator;
+import shinline.vision.library.Cores;
 import shinline.vision.pose.PoseModel;
-import shinline.vision.pose.PoseTracker;
 import shinline.vision.scene.CameraPath;
 
 /**
@@ -47,34 +41,46 @@ import shinline.vision.scene.CameraPath;
  */
 final class SpeedProbe {
   private static final double HEIGHT_M = 1.83;
-  private static final double LOOKS_PER_S = 15;
 
   private SpeedProbe() {}
 
-  /** {@code check CLIP FOLDER} or {@code parts CLIP}. */
+  /**
+   * {@code decode CLIP THREADS}, {@code check CLIP MODEL FOLDER}, {@code pose CLIP MODEL} or {@code
+   * parts CLIP}.
+   */
   public static void main(String[] args) throws IOException {
     System.setProperty("java.awt.headless", "true");
     Path clip = Path.of(args[1]);
-    if (args[0].equals("check")) {
-      check(clip, Path.of(args[2]));
-    } else {
-      parts(clip);
+    switch (args[0]) {
+      case "decode" -> decode(clip, Integer.parseInt(args[2]));
+      case "check" -> check(clip, PoseModel.valueOf(args[2]), Path.of(args[3]));
+      case "pose" -> pose(clip, PoseModel.valueOf(args[2]));
+      default -> parts(clip);
     }
     System.out.flush();
     // The runtime of the model leaves threads behind.
     System.exit(0);
   }
 
-  /** The whole command, page, pictures and tables included. */
-  private static void check(Path clip, Path folder) throws IOException {
-    Writer nowhere = Writer.nullWriter();
+  private static void decode(Path clip, int threads) throws IOException {
+    DecodeAlone all = DecodeAlone.read(clip, threads);
+    tell("wallS", all.wallS());
+    tell("pictures", all.pictures());
+    tell("heightPx", all.heightPx());
+    tell("fps", all.fps());
+    tell("playsS", all.playsS());
+  }
+
+  /** The whole command, page, pictures and tables included, as on a terminal. */
+  private static void check(Path clip, PoseModel model, Path folder) throws IOException {
+    ThreadTimes threads = ThreadTimes.watch();
     CommandContext surroundings =
         new CommandContext(
-            new PrintWriter(nowhere),
+            new PrintWriter(Writer.nullWriter()),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
             Typography.RICH,
             Paint.NONE,
-            CommandContext.Watched.PIPE);
+            CommandContext.Watched.TERMINAL);
     int code =
         Main.standard(surroundings)
             .run(
@@ -84,17 +90,69 @@ final class SpeedProbe {
                 HEIGHT_M + "m",
                 "--target",
                 "over-toe",
+                "--model",
+                Words.of(model, "name"),
                 "--out",
                 folder.toString());
     tell("code", code);
-    tell("coreS", coreS());
+    tell("coreS", processCoreS());
+    tell("watchS", threads.coreS("watch"));
+    tell("readS", threads.coreS("clip-read-ahead"));
+    tell("mainS", threads.coreS("main"));
     tell("peakMb", peakMb());
   }
 
-  private static double coreS() {
+  private static void pose(Path clip, PoseModel model) {
+    PoseAlone alone = PoseAlone.look(clip, model);
+    tell("sampled", alone.sampled());
+    tell("looks", alone.looks());
+    tell("loadS", alone.loadS());
+    tell("coreS", alone.coreS());
+    tell("wallS", alone.wallS());
+    double analysis = threadS();
+    new SetAnalysis(CalibrationFile.shipped(model))
+        .measure(
+            alone.people().ofMover(CameraPath.still()),
+            options().request(),
+            ClipObservations.none());
+    tell("analysisS", threadS() - analysis);
+  }
+
+  /** What needs neither a process of its own nor the pose model alone. */
+  private static void parts(Path file) throws IOException {
+    Reading.wallS(file, 1, PoseAlone.sampling(PoseModel.HEAVY));
+    tell("readS", Reading.wallS(file, 1, PoseAlone.sampling(PoseModel.HEAVY)));
+    tell("readOnFourS", Reading.wallS(file, onFour(), PoseAlone.sampling(PoseModel.HEAVY)));
+    tell("convertAllS", Reading.wallS(file, 1, FrameChoice.ALL));
+    ClipReport report = new ClipCheck().check(file, options(), Progress.silent());
+    ClipReport.Measured measured = (ClipReport.Measured) report;
+    double drawn = threadS();
+    RepPictures drawings =
+        ClipPictures.of(file, measured, OptionalDouble.empty(), Units.METRIC, Face.SHOWN);
+    new ReportPage(Units.METRIC).write(measured, drawings, Writer.nullWriter());
+    tell("pageS", threadS() - drawn);
+  }
+
+  private static int onFour() {
+    return new Cores(FourCores.COUNT).forDecoding();
+  }
+
+  private static CheckOptions options() {
+    SetRequest request =
+        SetRequest.of(Target.preset(ShinPreset.OVER_TOE)).withAthleteHeightM(HEIGHT_M);
+    return new CheckOptions(
+            request, PoseModel.HEAVY, OptionalDouble.empty(), ClipPart.WHOLE, Optional.empty())
+        .withPictures();
+  }
+
+  private static double processCoreS() {
     return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
             .getProcessCpuTime()
         / 1e9;
+  }
+
+  private static double threadS() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
   }
 
   /** Most memory the process ever held in the machine; 0 where the system does not tell. */
@@ -109,85 +167,6 @@ final class SpeedProbe {
         .mapToDouble(kb -> Double.parseDouble(kb) / 1024)
         .findFirst()
         .orElse(0);
-  }
-
-  /** The stages one after another on one thread, so that each has its own core time. */
-  private static void parts(Path file) throws IOException {
-    double read = threadS();
-    int pictures = read(file, stamp -> true);
-    tell("pictures", pictures);
-    tell("allPicturesS", threadS() - read);
-    double[] due = {0};
-    FrameChoice looks =
-        stamp -> {
-          boolean wanted = stamp.timeS() >= due[0] - 1e-6;
-          due[0] = wanted ? stamp.timeS() + 1 / LOOKS_PER_S : due[0];
-          return wanted;
-        };
-    double decode = threadS();
-    tell("looks", read(file, looks));
-    tell("decodeS", threadS() - decode);
-    due[0] = 0;
-    double load = threadS();
-    try (PersonDetector detector = PersonDetector.open();
-        PoseEstimator pose = PoseTracker.open(PoseModel.HEAVY, detector);
-        Clip clip = open(file, looks)) {
-      tell("loadS", threadS() - load);
-      TrackCrossing crossing = new TrackCrossing(clip.info().widthPx(), clip.info().heightPx());
-      double poseS = 0;
-      for (Optional<Frame> f = clip.next(); f.isPresent(); f = clip.next()) {
-        double start = threadS();
-        crossing.add(
-            f.get().index(), f.get().timeS(), pose.track(f.get().image(), f.get().timeS()));
-        poseS += threadS() - start;
-      }
-      tell("poseS", poseS);
-      double analysis = threadS();
-      new SetAnalysis(CalibrationFile.shipped(PoseModel.HEAVY))
-          .measure(
-              crossing.track(CameraPath.still()), options().request(), ClipObservations.none());
-      tell("analysisS", threadS() - analysis);
-    }
-    ClipReport report = new ClipCheck().check(file, options(), Progress.silent());
-    ClipReport.Measured measured = (ClipReport.Measured) report;
-    double drawn = threadS();
-    long wall = System.nanoTime();
-    RepPictures drawings =
-        ClipPictures.of(file, measured, OptionalDouble.empty(), Units.METRIC, Face.SHOWN);
-    new ReportPage(Units.METRIC).write(measured, drawings, Writer.nullWriter());
-    tell("pageS", threadS() - drawn);
-    tell("pageWallS", (System.nanoTime() - wall) / 1e9);
-  }
-
-  private static CheckOptions options() {
-    SetRequest request =
-        SetRequest.of(Target.preset(ShinPreset.OVER_TOE)).withAthleteHeightM(HEIGHT_M);
-    return new CheckOptions(
-        request, PoseModel.HEAVY, OptionalDouble.empty(), ClipPart.WHOLE, Optional.empty());
-  }
-
-  private static int read(Path file, FrameChoice choice) {
-    try (Clip clip = open(file, choice)) {
-      int read = 0;
-      while (clip.next().isPresent()) {
-        read++;
-      }
-      return read;
-    }
-  }
-
-  private static Clip open(Path file, FrameChoice choice) {
-    return new FfmpegClipReader()
-        .open(file, ClipOptions.defaults(), choice)
-        .fold(
-            opened -> opened.clip(),
-            refused -> {
-              throw new AssertionError(refused.toString());
-            });
-  }
-
-  private static double threadS() {
-    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
   }
 
   private static void tell(String name, double value) {

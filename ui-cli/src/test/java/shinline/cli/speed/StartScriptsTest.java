@@ -34,6 +34,6 @@ class StartScriptsTest {
             .toList();
     assertThat(lines).hasSize(1);
     assertThat(OPTION.matcher(lines.get(0)).results().map(MatchResult::group).toList())
-        .isEqualTo(SpeedBenchmark.JAVA_OPTIONS);
+        .isEqualTo(SpeedRun.JAVA_OPTIONS);
   }
 }
