@@ -12,7 +12,6 @@ final class KeptFrames {
   private final Optional<KeptPictures> kept;
   private final SetScene scene;
   private final Optional<HeadBlur> blur;
-  private BufferedImage canvas = FrameImage.none();
 
   /**
    * @param kept empty where nothing was
@@ -27,7 +26,7 @@ final class KeptFrames {
   /**
    * An upright frame, true to the film in the part that a picture of it shows.
    *
-   * @return to be drawn from before the next is asked for; empty when it has to be read again
+   * @return the caller's to draw on; empty when it has to be read again
    */
   Optional<BufferedImage> picture(int frame, double timeS) {
     return kept.flatMap(k -> k.of(frame)).filter(part -> holds(part, timeS)).map(this::placed);
@@ -43,14 +42,16 @@ final class KeptFrames {
             .isEmpty();
   }
 
-  /** In its place, so that what draws on frames need not know that there is only a part. */
+  /**
+   * In its place, so that what draws on frames need not know that there is only a part. On an image
+   * of its own: others are drawn at the same time.
+   */
   private BufferedImage placed(KeptPicture part) {
-    if (canvas.getWidth() != scene.widthPx() || canvas.getHeight() != scene.heightPx()) {
-      canvas = new BufferedImage(scene.widthPx(), scene.heightPx(), BufferedImage.TYPE_3BYTE_BGR);
-    }
+    BufferedImage whole =
+        new BufferedImage(scene.widthPx(), scene.heightPx(), BufferedImage.TYPE_3BYTE_BGR);
     try (Mat picture = part.picture()) {
-      FrameImage.place(picture, canvas, part.leftPx(), part.topPx());
+      FrameImage.place(picture, whole, part.leftPx(), part.topPx());
     }
-    return canvas;
+    return whole;
   }
 }

@@ -7,9 +7,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
@@ -80,6 +82,38 @@ class KeptFramesTest {
     RepPictures elsewhere = pictures(KeptNoise.measured(film, frame -> true, 180), Face.SHOWN);
     assertThat(readAgain).isEqualTo(all);
     alike(elsewhere, again);
+  }
+
+  /** Several are drawn at a time. */
+  @Test
+  void eachFrameHasAnImageOfItsOwn() throws IOException {
+    ClipReport.Measured report = KeptNoise.measured(film, frame -> true, 0);
+    KeptFrames frames = new KeptFrames(report.kept(), new SetScene(report), Optional.empty());
+    int frame = StandingSet.FAULT_FRAME;
+    BufferedImage one = frames.picture(frame, NoiseFilm.timeS(frame)).orElseThrow();
+    int[] before = one.getRGB(0, 0, one.getWidth(), one.getHeight(), null, 0, one.getWidth());
+    BufferedImage other = frames.picture(frame - 1, NoiseFilm.timeS(frame - 1)).orElseThrow();
+    assertThat(other).isNotSameAs(one);
+    assertThat(one.getRGB(0, 0, one.getWidth(), one.getHeight(), null, 0, one.getWidth()))
+        .isEqualTo(before);
+  }
+
+  @Test
+  void manyAtATimeAreDrawnAsOneAfterTheOther() throws Exception {
+    ClipReport.Measured report = KeptNoise.measured(film, frame -> true, 0);
+    ForkJoinPool one = new ForkJoinPool(1);
+    ForkJoinPool many = new ForkJoinPool(8);
+    try {
+      RepPictures alone = one.submit(() -> pictures(report, Face.SHOWN)).get();
+      RepPictures together = many.submit(() -> pictures(report, Face.SHOWN)).get();
+      assertThat(together.all()).hasSameSizeAs(alone.all());
+      for (int i = 0; i < alone.all().size(); i++) {
+        assertThat(together.all().get(i).jpeg()).isEqualTo(alone.all().get(i).jpeg());
+      }
+    } finally {
+      one.shutdown();
+      many.shutdown();
+    }
   }
 
   private RepPictures pictures(ClipReport.Measured report, Face face) {
