@@ -6,7 +6,11 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -73,6 +77,9 @@ public final class Main {
             terminal && wantsColour(System.getenv()) ? Paint.COLOUR : Paint.NONE,
             terminal ? CommandContext.Watched.TERMINAL : CommandContext.Watched.PIPE);
     PreparedChecker checker = new PreparedChecker(new ClipCheck(), ProgramFolder.ofUser());
+    if (args.length > 1 && args[0].equals("check")) {
+      checker.beginEarly();
+    }
     int code = new Main(surroundings, checker, checker.photos(new PhotoCheck())).run(args);
     out.flush();
     err.flush();
@@ -86,7 +93,7 @@ public final class Main {
 
   /** Runs one command line and gives its exit code. */
   public int run(String... args) {
-    CommandLine line = commands();
+    CommandLine line = commands(List.of(args));
     line.setOut(surroundings.out());
     line.setErr(surroundings.err());
     Ansi ansi = surroundings.paint() == Paint.COLOUR ? Ansi.ON : Ansi.OFF;
@@ -105,23 +112,42 @@ public final class Main {
 
   /** The commands with their options and help. */
   CommandLine commands() {
+    return commands(List.of());
+  }
+
+  /**
+   * The commands, or the one alone that the first word names: to read the options of all of them
+   * takes longer than to read a clip's first second.
+   */
+  private CommandLine commands(List<String> words) {
     CommandLine line = new CommandLine(new ShinlineCommand());
-    line.addSubcommand(new CheckCommand(surroundings, checker));
-    line.addSubcommand(new PhotoCommand(surroundings, photos));
-    line.addSubcommand(new SessionCommand(surroundings, checker, clock()));
-    line.addSubcommand(new DemoCommand(surroundings, checker, clock(), PageOpening.onDesktop()));
-    line.addSubcommand(new CompareCommand(surroundings));
-    line.addSubcommand(new AccuracyCommand(surroundings, checker));
-    line.addSubcommand(new CalibrateCommand(surroundings, checker));
-    line.addSubcommand(RecordCommand.line(surroundings, clock(), Question.atTerminal()));
-    line.addSubcommand(new AdviseCommand(surroundings, clock()));
-    line.addSubcommand(new ProgressCommand(surroundings, clock()));
-    line.addSubcommand(new LadderCommand(surroundings));
-    line.addSubcommand(new DoctorCommand(surroundings, new LibraryPlace(ProgramFolder.ofUser())));
-    line.addSubcommand(new TidyCommand(surroundings, ProgramFolder.ofUser()));
+    Map<String, Supplier<Object>> all = byName();
+    Optional<Supplier<Object>> named = words.stream().findFirst().map(all::get);
+    named.map(List::of).orElseGet(() -> List.copyOf(all.values())).stream()
+        .map(Supplier::get)
+        .forEach(line::addSubcommand);
     OptionValues.register(line);
     line.setResourceBundle(Words.bundle());
     return line;
+  }
+
+  private Map<String, Supplier<Object>> byName() {
+    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("check", () -> new CheckCommand(surroundings, checker));
+    all.put("photo", () -> new PhotoCommand(surroundings, photos));
+    all.put("session", () -> new SessionCommand(surroundings, checker, clock()));
+    all.put("demo", () -> new DemoCommand(surroundings, checker, clock(), PageOpening.onDesktop()));
+    all.put("compare", () -> new CompareCommand(surroundings));
+    all.put("accuracy", () -> new AccuracyCommand(surroundings, checker));
+    all.put("calibrate", () -> new CalibrateCommand(surroundings, checker));
+    all.put("record", () -> RecordCommand.line(surroundings, clock(), Question.atTerminal()));
+    all.put("advise", () -> new AdviseCommand(surroundings, clock()));
+    all.put("progress", () -> new ProgressCommand(surroundings, clock()));
+    all.put("ladder", () -> new LadderCommand(surroundings));
+    all.put(
+        "doctor", () -> new DoctorCommand(surroundings, new LibraryPlace(ProgramFolder.ofUser())));
+    all.put("tidy", () -> new TidyCommand(surroundings, ProgramFolder.ofUser()));
+    return all;
   }
 
   private static Clock clock() {

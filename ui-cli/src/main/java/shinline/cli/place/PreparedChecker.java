@@ -6,6 +6,8 @@ import shinline.cli.check.ClipChecker;
 import shinline.cli.check.PhotoChecker;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
+import shinline.vision.library.VideoLibraries;
+import shinline.vision.pose.PersonDetector;
 
 /** Gives the libraries their place before the first clip is measured. */
 public final class PreparedChecker implements ClipChecker {
@@ -15,6 +17,28 @@ public final class PreparedChecker implements ClipChecker {
   public PreparedChecker(ClipChecker inner, ProgramFolder folder) {
     this.inner = inner;
     place = new LibraryPlace(folder);
+  }
+
+  /**
+   * Loads the libraries on a thread of its own while the command line is still being read; both
+   * take half a second. What goes wrong is left for {@link #check} to meet again.
+   */
+  public void beginEarly() {
+    Thread early =
+        new Thread(
+            () -> {
+              try {
+                place.prepare();
+                VideoLibraries.load();
+                PersonDetector.open().close();
+              } catch (RuntimeException | LinkageError e) {
+                // Told where it matters.
+                return;
+              }
+            },
+            "early");
+    early.setDaemon(true);
+    early.start();
   }
 
   @Override
