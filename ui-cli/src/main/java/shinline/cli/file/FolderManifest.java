@@ -63,7 +63,31 @@ final class FolderManifest {
     private final Map<String, String> digests = new LinkedHashMap<>();
     private final Set<String> workFolders = new LinkedHashSet<>();
     private final StringBuilder added = new StringBuilder();
+    private final FileChannel channel;
     private int lines;
+
+    /** Whether a new line can be written as it is: a killed run may have left half a line. */
+    private boolean atLineStart;
+
+    Entries(FileChannel channel, String text) {
+      this.channel = channel;
+      atLineStart = text.isEmpty() || text.endsWith("\n");
+      text.lines().forEach(this::apply);
+    }
+
+    /** Writes what was added so far: what comes next may be cut off by a kill. */
+    void writeNow() throws IOException {
+      if (added.length() == 0) {
+        return;
+      }
+      ByteBuffer bytes = StandardCharsets.UTF_8.encode((atLineStart ? "" : "\n") + added);
+      channel.position(channel.size());
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      added.setLength(0);
+      atLineStart = true;
+    }
 
     /** The digest a file had when it was written last; empty for a file of somebody else. */
     Optional<String> digest(String name) {
@@ -191,9 +215,7 @@ final class FolderManifest {
   }
 
   private <T> T turn(Turn<T> turn, FileChannel channel) throws IOException {
-    Entries entries = new Entries();
-    String text = read(channel);
-    text.lines().forEach(entries::apply);
+    Entries entries = new Entries(channel, read(channel));
     T result = turn.take(entries);
     if (entries.empty()) {
       Files.deleteIfExists(file);
@@ -202,13 +224,8 @@ final class FolderManifest {
       Files.deleteIfExists(anew);
       Files.writeString(anew, entries.all(), StandardOpenOption.CREATE_NEW);
       Files.move(anew, file, StandardCopyOption.REPLACE_EXISTING);
-    } else if (entries.added.length() > 0) {
-      String start = text.isEmpty() || text.endsWith("\n") ? "" : "\n";
-      ByteBuffer bytes = StandardCharsets.UTF_8.encode(start + entries.added);
-      channel.position(channel.size());
-      while (bytes.hasRemaining()) {
-        channel.write(bytes);
-      }
+    } else {
+      entries.writeNow();
     }
     return result;
   }

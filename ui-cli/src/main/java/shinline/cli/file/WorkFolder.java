@@ -52,12 +52,15 @@ final class WorkFolder implements AutoCloseable {
           byte[] name = new byte[8];
           RANDOM.nextBytes(name);
           Path place = folder.resolve(PREFIX + HexFormat.of().formatHex(name));
+          // Noted first: a run that is killed in between leaves a note of nothing, which is less
+          // than a folder that nobody knows of.
+          entries.began(place.getFileName().toString());
+          entries.writeNow();
           Files.createDirectory(place);
           FileChannel channel =
               FileChannel.open(
                   place.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
           lock(channel);
-          entries.began(place.getFileName().toString());
           return new WorkFolder(manifest, place, channel);
         });
   }
