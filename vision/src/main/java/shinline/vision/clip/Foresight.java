@@ -1,7 +1,10 @@
 package shinline.vision.clip;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Tells which pictures will not be wanted before they are decoded. A choice is asked in the order
@@ -21,11 +24,14 @@ final class Foresight {
   private final FrameChoice choice;
   private final double secondsPerTick;
 
-  /** Read, and not asked about yet. */
-  private final TreeSet<Long> unasked = new TreeSet<>();
+  /** Read, and not asked about yet; whether no other picture is decoded from it. */
+  private final NavigableMap<Long, Boolean> unasked = new TreeMap<>();
 
   /** Of pictures asked about that have not come out yet. */
-  private final TreeMap<Long, Boolean> wishes = new TreeMap<>();
+  private final NavigableMap<Long, Boolean> wishes = new TreeMap<>();
+
+  /** What the choice was told of pictures asked about, for the one that decides in the end. */
+  private final Map<Long, Double> insteads = new HashMap<>();
 
   private boolean begun;
   private boolean ended;
@@ -54,18 +60,23 @@ final class Foresight {
     givenUp = true;
     unasked.clear();
     wishes.clear();
+    insteads.clear();
   }
 
   boolean givenUp() {
     return givenUp;
   }
 
-  /** A picture to be shown at this time has been read; told in the order of decoding. */
-  void read(long tick) {
+  /**
+   * A picture to be shown at this time has been read; told in the order of decoding.
+   *
+   * @param unreferenced whether no other picture is decoded from it
+   */
+  void read(long tick, boolean unreferenced) {
     if (givenUp) {
       return;
     }
-    if (tick <= askedTick || !unasked.add(tick)) {
+    if (tick <= askedTick || unasked.put(tick, unreferenced) != null) {
       giveUp();
     }
     askWhatIsSure();
@@ -82,7 +93,7 @@ final class Foresight {
     begun = true;
     firstTick = tick;
     // What should have come out before is damaged, or hidden.
-    unasked.headSet(tick).clear();
+    unasked.headMap(tick).clear();
     cameOut(tick);
     askWhatIsSure();
   }
@@ -94,10 +105,29 @@ final class Foresight {
   }
 
   private void askNext() {
-    askedTick = unasked.pollFirst();
-    FrameStamp stamp = new FrameStamp(index, (askedTick - firstTick) * secondsPerTick);
+    Map.Entry<Long, Boolean> asked = unasked.pollFirstEntry();
+    askedTick = asked.getKey();
+    if (asked.getValue() && !unasked.isEmpty() && !unasked.firstEntry().getValue()) {
+      insteads.put(askedTick, seconds(unasked.firstKey()));
+    }
+    FrameStamp stamp = new FrameStamp(index, seconds(askedTick));
     index++;
-    wishes.put(askedTick, choice.wants(stamp));
+    wishes.put(askedTick, choice.wants(stamp, insteadS(askedTick)));
+  }
+
+  private double seconds(long tick) {
+    return (tick - firstTick) * secondsPerTick;
+  }
+
+  /** What the choice was told of the picture of this time when it was asked about it. */
+  OptionalDouble insteadS(long tick) {
+    Double insteadS = insteads.get(tick);
+    return insteadS == null ? OptionalDouble.empty() : OptionalDouble.of(insteadS);
+  }
+
+  /** The choice that decides in the end has been asked about the picture of this time. */
+  void decided(long tick) {
+    insteads.remove(tick);
   }
 
   /** Whether it is sure that nobody wants the picture of this time. */

@@ -1,6 +1,7 @@
 package shinline.vision.clip;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Which pictures of a clip are wanted. A picture that is not is decoded where others may need it,
@@ -13,6 +14,17 @@ public interface FrameChoice {
 
   /** Asked once for every picture, in their order, on whichever thread decodes. */
   boolean wants(FrameStamp stamp);
+
+  /**
+   * The same question where more is known: a reader asks this one, and it asks {@link
+   * #wants(FrameStamp)} unless a choice knows better.
+   *
+   * @param insteadS when the next picture is shown, as {@link FrameStamp#timeS}, if that one has to
+   *     be decoded for others anyway and this one need not be; empty if not, or not known
+   */
+  default boolean wants(FrameStamp stamp, OptionalDouble insteadS) {
+    return wants(stamp);
+  }
 
   /**
    * The wanted pictures, when they are known from an earlier reading; empty when each has to be

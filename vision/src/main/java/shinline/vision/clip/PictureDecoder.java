@@ -55,9 +55,6 @@ final class PictureDecoder implements AutoCloseable {
     LEAPING
   }
 
-  /** Within so many bytes of a packet its first slice begins. */
-  private static final int MARK_BYTES = 4096;
-
   private final AVFormatContext format;
   private final int stream;
   private final ClipOptions options;
@@ -114,11 +111,9 @@ final class PictureDecoder implements AutoCloseable {
     this.tally = tally;
     this.travel = travel;
     this.foresight = foresight;
-    packets = new UpcomingPackets(format, stream, foresight);
-    marks = new ReferenceMark(extradata(codec));
-    // In H.264 alone "refers to" is plain: HEVC marks what its own temporal layer does not refer
-    // to.
-    if (codec.codec_id() != AV_CODEC_ID_H264 || !marks.readable()) {
+    marks = ReferenceMark.of(codec);
+    packets = new UpcomingPackets(format, stream, marks, foresight);
+    if (!marks.readable()) {
       foresight.giveUp();
     }
   }
@@ -374,7 +369,7 @@ final class PictureDecoder implements AutoCloseable {
     boolean unreferenced = false;
     if (UpcomingPackets.isShown(packet)) {
       tally.promise(packet.pts());
-      unreferenced = unreferenced(packet);
+      unreferenced = marks.unreferenced(packet);
       if (unreferenced) {
         tally.unreferenced(packet.pts());
       }
@@ -399,28 +394,10 @@ final class PictureDecoder implements AutoCloseable {
     }
   }
 
-  private boolean unreferenced(AVPacket packet) {
-    if (codec.codec_id() != AV_CODEC_ID_H264) {
-      return false;
-    }
-    // The slice comes first, but for a few small units before it.
-    byte[] start = new byte[Math.min(packet.size(), MARK_BYTES)];
-    packet.data().get(start);
-    return marks.unreferenced(start);
-  }
-
   /** Whether it is all there, as far as can be told without decoding it. */
   private boolean isSound(AVPacket packet) {
     return (packet.flags() & AV_PKT_FLAG_CORRUPT) == 0
         && marks.whollyUnreferenced(packet.data().capacity(packet.size()).asBuffer());
-  }
-
-  private static byte[] extradata(AVCodecContext codec) {
-    byte[] extradata = new byte[Math.max(0, codec.extradata_size())];
-    if (extradata.length > 0) {
-      codec.extradata().get(extradata);
-    }
-    return extradata;
   }
 
   /** Frees all but the file. */

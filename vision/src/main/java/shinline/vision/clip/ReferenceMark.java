@@ -1,6 +1,10 @@
 package shinline.vision.clip;
 
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
+
 import java.nio.ByteBuffer;
+import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
+import org.bytedeco.ffmpeg.avcodec.AVPacket;
 
 /**
  * Reads from a packet of an H.264 film whether other pictures are decoded from its own: each slice
@@ -9,6 +13,9 @@ import java.nio.ByteBuffer;
 final class ReferenceMark {
   private static final int FIRST_SLICE_TYPE = 1;
   private static final int LAST_SLICE_TYPE = 5;
+
+  /** Within so many bytes of a packet its first slice begins. */
+  private static final int START_BYTES = 4096;
 
   /** Bytes that tell a unit's length; 0 in a stream whose units begin with a start code. */
   private final int lengthBytes;
@@ -21,9 +28,33 @@ final class ReferenceMark {
     lengthBytes = extradata.length > 4 && extradata[0] == 1 ? (extradata[4] & 3) + 1 : 0;
   }
 
+  /**
+   * Not readable but in H.264, where alone "refers to" is plain: HEVC marks what its own temporal
+   * layer does not refer to.
+   */
+  static ReferenceMark of(AVCodecContext codec) {
+    boolean plain = codec.codec_id() == AV_CODEC_ID_H264;
+    byte[] extradata = new byte[plain ? Math.max(0, codec.extradata_size()) : 0];
+    if (extradata.length > 0) {
+      codec.extradata().get(extradata);
+    }
+    return new ReferenceMark(extradata);
+  }
+
   /** Whether a packet tells its mark; if not, none is ever unreferenced. */
   boolean readable() {
     return lengthBytes > 0;
+  }
+
+  /** Whether no other picture is decoded from a packet's own. */
+  boolean unreferenced(AVPacket packet) {
+    if (lengthBytes == 0) {
+      return false;
+    }
+    // The slice comes first, but for a few small units before it.
+    byte[] start = new byte[Math.min(packet.size(), START_BYTES)];
+    packet.data().get(start);
+    return unreferenced(start);
   }
 
   /** Whether no other picture is decoded from this one, by the first slice of its packet. */

@@ -30,13 +30,15 @@ final class UpcomingPackets implements AutoCloseable {
 
   private final AVFormatContext format;
   private final int stream;
+  private final ReferenceMark marks;
   private final Foresight foresight;
   private final Deque<AVPacket> read = new ArrayDeque<>();
   private boolean ended;
 
-  UpcomingPackets(AVFormatContext format, int stream, Foresight foresight) {
+  UpcomingPackets(AVFormatContext format, int stream, ReferenceMark marks, Foresight foresight) {
     this.format = format;
     this.stream = stream;
+    this.marks = marks;
     this.foresight = foresight;
   }
 
@@ -74,10 +76,13 @@ final class UpcomingPackets implements AutoCloseable {
   }
 
   private void foresee(AVPacket packet) {
+    if (foresight.givenUp()) {
+      return;
+    }
     if (packet.pts() == AV_NOPTS_VALUE) {
       foresight.giveUp();
     } else if (isShown(packet)) {
-      foresight.read(packet.pts());
+      foresight.read(packet.pts(), marks.unreferenced(packet));
     }
   }
 

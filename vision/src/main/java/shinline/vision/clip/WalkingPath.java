@@ -37,8 +37,7 @@ final class WalkingPath implements PicturePath {
   public Optional<FrameStamp> next() {
     while (move()) {
       FrameStamp stamp = count(decoder.tick());
-      askedTick = decoder.tick();
-      if (choice.wants(stamp)) {
+      if (wants(stamp, decoder.tick())) {
         return Optional.of(stamp);
       }
     }
@@ -56,10 +55,17 @@ final class WalkingPath implements PicturePath {
     }
     for (long passed : decoder.passedOver()) {
       // Foreseen not to be wanted; asked as it is asked about every picture.
-      choice.wants(count(passed));
-      askedTick = passed;
+      wants(count(passed), passed);
     }
     return moved;
+  }
+
+  /** Asks with the same words as the copy that foresees was asked. */
+  private boolean wants(FrameStamp stamp, long tick) {
+    askedTick = tick;
+    boolean wanted = choice.wants(stamp, foresight.insteadS(tick));
+    foresight.decided(tick);
+    return wanted;
   }
 
   /** Begins the film again, and moves to the first picture after those already asked about. */

@@ -598,6 +598,62 @@ abstract class ClipReaderContract {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"groups.mp4", "opengroups.mp4", "editlist.mp4", "fragmented.mp4"})
+  void theSamplingAsksAheadAsItDecides(String name) {
+    Path film = TestFilm.fixture(name);
+    List<Shot> all = shots(film, FrameChoice.ALL);
+    List<Heard> copies = new ArrayList<>();
+    Heard real = new Heard(new FrameSampling(15, ClipPart.WHOLE), copies);
+    List<Shot> sampled = shots(film, real);
+    assertThat(sampled)
+        .isEqualTo(all.stream().filter(s -> real.wanted.contains(s.stamp().index())).toList());
+    assertThat(copies).hasSize(1);
+    assertThat(copies.get(0).wanted).isEqualTo(real.wanted);
+    assertThat(copies.get(0).told).isEqualTo(real.told).hasSize(all.size());
+    assertThat(real.told).anyMatch(OptionalDouble::isPresent);
+    assertSameEnd(film, new FrameSampling(15, ClipPart.WHOLE));
+  }
+
+  /** Keeps what a choice was told and what it answered. */
+  private record Heard(
+      FrameChoice inner, List<Heard> copies, List<OptionalDouble> told, List<Integer> wanted)
+      implements FrameChoice {
+    Heard(FrameChoice inner, List<Heard> copies) {
+      this(inner, copies, new ArrayList<>(), new ArrayList<>());
+    }
+
+    @Override
+    public boolean wants(FrameStamp stamp) {
+      return wants(stamp, OptionalDouble.empty());
+    }
+
+    @Override
+    public boolean wants(FrameStamp stamp, OptionalDouble insteadS) {
+      told.add(insteadS);
+      boolean wants = inner.wants(stamp, insteadS);
+      if (wants) {
+        wanted.add(stamp.index());
+      }
+      return wants;
+    }
+
+    @Override
+    public Optional<FrameChoice> copy() {
+      Heard copy = new Heard(inner.copy().orElseThrow(), copies);
+      copies.add(copy);
+      return Optional.of(copy);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"opengroups-hevc.mp4", "hevc10.mov", "vp9.webm"})
+  void nothingIsKnownOfWhatOthersNeedWhereNothingIsPassedOver(String name) {
+    Heard real = new Heard(new FrameSampling(15, ClipPart.WHOLE), new ArrayList<>());
+    assertThat(shots(TestFilm.fixture(name), real)).isNotEmpty();
+    assertThat(real.told).isNotEmpty().allMatch(OptionalDouble::isEmpty);
+  }
+
   @Test
   void picturesPassedOverLeaveNoGap() {
     ClipLimits narrow = new ClipLimits(3600, 1.5 / 30, ClipLimits.USUAL.mostPixels());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -33,12 +34,12 @@ final class ForesightTest {
    * before the three that are shown before it.
    */
   private void read(int count) {
-    foresight.read(FIRST);
+    foresight.read(FIRST, false);
     for (int n = 1; n < count; n += 4) {
-      foresight.read(FIRST + n + 3);
-      foresight.read(FIRST + n);
-      foresight.read(FIRST + n + 1);
-      foresight.read(FIRST + n + 2);
+      foresight.read(FIRST + n + 3, false);
+      foresight.read(FIRST + n, true);
+      foresight.read(FIRST + n + 1, false);
+      foresight.read(FIRST + n + 2, true);
     }
   }
 
@@ -69,7 +70,7 @@ final class ForesightTest {
     assertThat(asked).isEmpty();
     foresight.begin(FIRST);
     assertThat(asked).isEqualTo(stamps(1));
-    foresight.read(FIRST + 40);
+    foresight.read(FIRST + 40, false);
     assertThat(asked).isEqualTo(stamps(2));
     assertThat(foresight.unwanted(FIRST + 1)).isTrue();
     assertThat(foresight.unwanted(FIRST + 3)).isFalse();
@@ -128,24 +129,24 @@ final class ForesightTest {
     read(41);
     foresight.begin(FIRST);
     // Before one that has been asked about.
-    foresight.read(FIRST + 1);
+    foresight.read(FIRST + 1, false);
     assertThat(foresight.givenUp()).isTrue();
 
     Foresight twice = new Foresight(this::even, TENTH);
-    twice.read(FIRST);
-    twice.read(FIRST);
+    twice.read(FIRST, false);
+    twice.read(FIRST, false);
     assertThat(twice.givenUp()).isTrue();
 
     Foresight other = new Foresight(this::even, TENTH);
-    other.read(FIRST);
+    other.read(FIRST, false);
     other.begin(FIRST + 1);
     assertThat(other.givenUp()).isTrue();
   }
 
   @Test
   void whatLiesBeforeTheFirstPictureIsNotAskedAbout() {
-    foresight.read(FIRST - 2);
-    foresight.read(FIRST - 1);
+    foresight.read(FIRST - 2, false);
+    foresight.read(FIRST - 1, false);
     read(5);
     foresight.begin(FIRST);
     foresight.ended();
@@ -154,9 +155,50 @@ final class ForesightTest {
   }
 
   @Test
+  void tellsOfANextPictureThatOthersNeed() {
+    List<OptionalDouble> told = new ArrayList<>();
+    FrameChoice choice =
+        new FrameChoice() {
+          @Override
+          public boolean wants(FrameStamp stamp) {
+            throw new AssertionError("asked without what is known");
+          }
+
+          @Override
+          public boolean wants(FrameStamp stamp, OptionalDouble insteadS) {
+            told.add(insteadS);
+            return true;
+          }
+        };
+    Foresight knowing = new Foresight(choice, TENTH);
+    boolean[] unreferenced = {false, true, false, true, true, false, true};
+    for (int n = 0; n < unreferenced.length; n++) {
+      knowing.read(FIRST + n, unreferenced[n]);
+    }
+    knowing.begin(FIRST);
+    knowing.ended();
+    List<OptionalDouble> expected =
+        List.of(
+            OptionalDouble.empty(),
+            OptionalDouble.of(2 * TENTH),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(5 * TENTH),
+            OptionalDouble.empty(),
+            // Nothing follows it.
+            OptionalDouble.empty());
+    assertThat(told).isEqualTo(expected);
+    for (int n = 0; n < unreferenced.length; n++) {
+      assertThat(knowing.insteadS(FIRST + n)).isEqualTo(expected.get(n));
+      knowing.decided(FIRST + n);
+      assertThat(knowing.insteadS(FIRST + n)).isEmpty();
+    }
+  }
+
+  @Test
   void noneForeseesNothing() {
     Foresight none = Foresight.none();
-    none.read(FIRST);
+    none.read(FIRST, false);
     none.begin(FIRST);
     none.ended();
     assertThat(none.unwanted(FIRST)).isFalse();
