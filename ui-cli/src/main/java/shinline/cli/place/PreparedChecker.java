@@ -7,7 +7,6 @@ import shinline.cli.check.PhotoChecker;
 import shinline.cli.outcome.ClipReport;
 import shinline.cli.outcome.Progress;
 import shinline.vision.library.VideoLibraries;
-import shinline.vision.pose.PersonDetector;
 
 /** Gives the libraries their place before the first clip is measured. */
 public final class PreparedChecker implements ClipChecker {
@@ -30,7 +29,6 @@ public final class PreparedChecker implements ClipChecker {
               try {
                 place.prepare();
                 VideoLibraries.load();
-                PersonDetector.open().close();
               } catch (RuntimeException | LinkageError e) {
                 // Told where it matters.
                 return;

@@ -27,9 +27,6 @@ record SpeedRun(Map<String, Double> told, double wallS, double firstOutputS) {
   static final List<String> JAVA_OPTIONS =
       List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xms32m", "-Xmn16m");
 
-  /** Likewise. */
-  static final Map<String, String> ENVIRONMENT = Map.of("MALLOC_ARENA_MAX", "2");
-
   /** Work is shared among the cores that are there. */
   static SpeedRun of(Object... args) throws IOException, InterruptedException {
     return start(JAVA_OPTIONS, args);
@@ -53,9 +50,7 @@ record SpeedRun(Map<String, Double> told, double wallS, double firstOutputS) {
       command.add(arg.toString());
     }
     long start = System.nanoTime();
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().putAll(ENVIRONMENT);
-    Process process = builder.start();
+    Process process = new ProcessBuilder(command).start();
     CompletableFuture<Errors> errors =
         CompletableFuture.supplyAsync(() -> Errors.of(process.getErrorStream()));
     Map<String, Double> told = new HashMap<>();

@@ -36,13 +36,4 @@ class StartScriptsTest {
     assertThat(OPTION.matcher(lines.get(0)).results().map(MatchResult::group).toList())
         .isEqualTo(SpeedRun.JAVA_OPTIONS);
   }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"shinline", "ui-cli/src/app/shinline"})
-  void theSurroundingsAreThoseItIsMeasuredIn(String script) throws IOException {
-    String text = Files.readString(Path.of("..").resolve(script));
-    SpeedRun.ENVIRONMENT.forEach(
-        (name, value) ->
-            assertThat(text).contains(name + "=${" + name + ":-" + value + "}\nexport " + name));
-  }
 }
