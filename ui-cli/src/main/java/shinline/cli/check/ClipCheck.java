@@ -179,7 +179,9 @@ public final class ClipCheck implements ClipChecker {
             new SparseLooks(
                 models.pose(),
                 pictures,
-                (int) asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
+                SparseLooks.apartS(
+                    asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
+                    asked.calibration().value(CalibrationKey.SAMPLING_LOOKS)),
                 asked.calibration().value(CalibrationKey.SAMPLING_PACE));
         boolean more = true;
         while (more) {

@@ -53,7 +53,8 @@ record PoseAlone(
           new SparseLooks(
               pose,
               pictures,
-              (int) calibration.value(SAMPLING_EVERY),
+              SparseLooks.apartS(
+                  calibration.value(SAMPLING_EVERY), calibration.value(SAMPLING_LOOKS)),
               calibration.value(SAMPLING_PACE));
       PeopleCrossing people = new PeopleCrossing(clip.info().widthPx(), clip.info().heightPx());
       StandingCheck standing = new StandingCheck();

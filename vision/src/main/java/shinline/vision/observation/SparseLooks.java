@@ -8,14 +8,14 @@ import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseEstimator;
 
 /**
- * Has the pose model look at every so many-th sampled frame, and at those between only where
+ * Has the pose model look at sampled frames that lie apart, and at those between only where
  * somebody changed pace: a body that stands, or goes down steadily, is where its neighbours in time
  * say.
  */
 public final class SparseLooks {
   private final PoseEstimator pose;
   private final PicturePool pictures;
-  private final int every;
+  private final double apartS;
   private final double farOfStature;
   private final List<Frame> passed = new ArrayList<>();
   private double lastS;
@@ -30,14 +30,22 @@ public final class SparseLooks {
 
   /**
    * @param pictures to which the pictures of frames that nobody looks at are given back
-   * @param every 1 to look at all sampled frames
+   * @param apartS frames sooner than this after the last look are passed over; 0 to look at all
    * @param farOfStature as in {@link PoseEstimator#between}
    */
-  public SparseLooks(PoseEstimator pose, PicturePool pictures, int every, double farOfStature) {
+  public SparseLooks(PoseEstimator pose, PicturePool pictures, double apartS, double farOfStature) {
     this.pose = pose;
     this.pictures = pictures;
-    this.every = every;
+    this.apartS = apartS;
     this.farOfStature = farOfStature;
+  }
+
+  /**
+   * Time between looks at every so many-th of the frames sampled from a clip that has enough of
+   * them; half a frame early is on time. A clip of few frames a second is looked at in more.
+   */
+  public static double apartS(double every, double sampledPerS) {
+    return (every - 0.5) / sampledPerS;
   }
 
   /**
@@ -46,7 +54,7 @@ public final class SparseLooks {
    * @return looks that are complete now, in the order of time
    */
   public List<Look> next(Frame frame) {
-    if (begun && passed.size() < every - 1) {
+    if (begun && frame.timeS() - lastS < apartS) {
       passed.add(frame);
       return List.of();
     }

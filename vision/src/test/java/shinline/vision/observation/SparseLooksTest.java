@@ -63,7 +63,7 @@ final class SparseLooksTest {
 
   /** Indexes of the frames that were looked at, in the order in which they came out. */
   private List<Integer> goThrough(int frames, int every) {
-    SparseLooks looks = new SparseLooks(pose, pictures, every, FAR);
+    SparseLooks looks = new SparseLooks(pose, pictures, SparseLooks.apartS(every, 15), FAR);
     List<SparseLooks.Look> seen = new ArrayList<>();
     for (int i = 0; i < frames; i++) {
       seen.addAll(looks.next(new Frame(i, i * FRAME_S, pictures.take())));
@@ -95,12 +95,21 @@ final class SparseLooksTest {
 
   @Test
   void picturesOfFramesPassedOverGoRoundAgain() {
-    SparseLooks looks = new SparseLooks(pose, pictures, 2, FAR);
+    SparseLooks looks = new SparseLooks(pose, pictures, SparseLooks.apartS(2, 15), FAR);
     looks.next(new Frame(0, 0, pictures.take()));
     Mat passedOver = pictures.take();
     looks.next(new Frame(1, FRAME_S, passedOver));
     looks.next(new Frame(2, 2 * FRAME_S, pictures.take()));
     assertThat(pictures.take()).isSameAs(passedOver);
+    pictures.close();
+  }
+
+  @Test
+  void aClipOfFewFramesIsLookedAtInAllOfThem() {
+    SparseLooks looks = new SparseLooks(pose, pictures, SparseLooks.apartS(2, 15), FAR);
+    for (int i = 0; i < 10; i++) {
+      assertThat(looks.next(new Frame(i, i / 10.0, pictures.take()))).hasSize(1);
+    }
     pictures.close();
   }
 }
