@@ -42,10 +42,11 @@ public final class SparseLooks {
 
   /**
    * Time between looks at every so many-th of the frames sampled from a clip that has enough of
-   * them; half a frame early is on time. A clip of few frames a second is looked at in more.
+   * them; a little more than half a frame early is on time. A clip of few frames a second is looked
+   * at in more.
    */
   public static double apartS(double every, double sampledPerS) {
-    return (every - 0.5) / sampledPerS;
+    return (every - 0.6) / sampledPerS;
   }
 
   /**
