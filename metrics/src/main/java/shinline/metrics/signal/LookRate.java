@@ -19,10 +19,15 @@ public final class LookRate {
    * @param timesS rising, two or more
    */
   public static double closeStepS(double[] timesS) {
+    return RobustStatistics.quantile(steps(timesS), CLOSEST).orElseThrow();
+  }
+
+  /** From each time to the next, seconds. */
+  static double[] steps(double[] timesS) {
     double[] steps = new double[timesS.length - 1];
     for (int i = 0; i < steps.length; i++) {
       steps[i] = timesS[i + 1] - timesS[i];
     }
-    return RobustStatistics.quantile(steps, CLOSEST).orElseThrow();
+    return steps;
   }
 }

@@ -48,10 +48,7 @@ public record UniformTimeGrid(double startS, double stepS, int size) {
     if (series.size() < 2) {
       throw new IllegalArgumentException(series + " has no rate");
     }
-    double[] steps = new double[series.size() - 1];
-    for (int i = 0; i < steps.length; i++) {
-      steps[i] = series.timeS(i + 1) - series.timeS(i);
-    }
+    double[] steps = LookRate.steps(series.times());
     return covering(series, 1 / RobustStatistics.median(steps).orElseThrow());
   }
 

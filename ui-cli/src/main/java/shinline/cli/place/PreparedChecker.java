@@ -1,6 +1,7 @@
 package shinline.cli.place;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import shinline.cli.check.CheckOptions;
 import shinline.cli.check.ClipChecker;
 import shinline.cli.check.PhotoChecker;
@@ -12,6 +13,7 @@ import shinline.vision.library.VideoLibraries;
 public final class PreparedChecker implements ClipChecker {
   private final ClipChecker inner;
   private final LibraryPlace place;
+  private Optional<Thread> early = Optional.empty();
 
   public PreparedChecker(ClipChecker inner, ProgramFolder folder) {
     this.inner = inner;
@@ -23,7 +25,7 @@ public final class PreparedChecker implements ClipChecker {
    * take half a second. What goes wrong is left for {@link #check} to meet again.
    */
   public void beginEarly() {
-    Thread early =
+    Thread loading =
         new Thread(
             () -> {
               try {
@@ -35,20 +37,35 @@ public final class PreparedChecker implements ClipChecker {
               }
             },
             "early");
-    early.setDaemon(true);
-    early.start();
+    loading.setDaemon(true);
+    loading.start();
+    early = Optional.of(loading);
+  }
+
+  /** Of two threads that load libraries at once, one may find them half loaded. */
+  private void prepare() {
+    early.ifPresent(PreparedChecker::await);
+    place.prepare();
+  }
+
+  private static void await(Thread loading) {
+    try {
+      loading.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   @Override
   public ClipReport check(Path clip, CheckOptions options, Progress progress) {
-    place.prepare();
+    prepare();
     return inner.check(clip, options, progress);
   }
 
   /** The same for still pictures. */
   public PhotoChecker photos(PhotoChecker photos) {
     return (photo, options) -> {
-      place.prepare();
+      prepare();
       return photos.check(photo, options);
     };
   }

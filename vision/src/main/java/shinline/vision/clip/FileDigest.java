@@ -42,10 +42,7 @@ public record FileDigest(String sha256) {
    */
   public static FileDigest of(InputStream in) throws IOException {
     MessageDigest digest = newDigest();
-    byte[] chunk = new byte[CHUNK_BYTES];
-    for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
-      digest.update(chunk, 0, n);
-    }
+    read(in, (chunk, n) -> digest.update(chunk, 0, n));
     return new FileDigest(HexFormat.of().formatHex(digest.digest()));
   }
 
@@ -56,18 +53,28 @@ public record FileDigest(String sha256) {
    * @throws IOException when the file cannot be read
    */
   public static FileDigest ofFilm(Path file) throws IOException {
-    byte[] chunk = new byte[CHUNK_BYTES];
     AVSHA state = av_sha_alloc();
     try (InputStream in = Files.newInputStream(file)) {
       av_sha_init(state, BITS);
-      for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
-        av_sha_update(state, chunk, n);
-      }
+      read(in, (chunk, n) -> av_sha_update(state, chunk, n));
       byte[] digest = new byte[BITS / Byte.SIZE];
       av_sha_final(state, digest);
       return new FileDigest(HexFormat.of().formatHex(digest));
     } finally {
       av_free(state);
+    }
+  }
+
+  /** Takes the first bytes of a chunk in. */
+  @FunctionalInterface
+  private interface Intake {
+    void take(byte[] chunk, int bytes);
+  }
+
+  private static void read(InputStream in, Intake intake) throws IOException {
+    byte[] chunk = new byte[CHUNK_BYTES];
+    for (int n = in.read(chunk); n >= 0; n = in.read(chunk)) {
+      intake.take(chunk, n);
     }
   }
 
