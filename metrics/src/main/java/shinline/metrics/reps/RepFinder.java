@@ -337,10 +337,12 @@ public final class RepFinder {
 
     private Cut phases(Swing s, Top before, Top after) {
       double low = bottomLevel(s, before.level);
+      double topBefore = topLevel(before, low, s);
+      double topAfter = topLevel(after, low, s);
       double travel = before.level - low;
-      double leaves = before.level - RepParameters.LEVEL * travel;
+      double leaves = topBefore - RepParameters.LEVEL * (topBefore - low);
       double bottom = low + RepParameters.LEVEL * travel;
-      double arrives = after.level - RepParameters.LEVEL * (after.level - low);
+      double arrives = topAfter - RepParameters.LEVEL * (topAfter - low);
       int a = s.low - 1;
       while (a > before.index && !(h[a] >= leaves && leaves > h[a + 1])) {
         a--;
@@ -372,7 +374,7 @@ public final class RepFinder {
      * where the hip ever was, and would move both ends of the hold.
      */
     private double bottomLevel(Swing s, double top) {
-      double near = h[s.low] + RepParameters.NEAR_LOWEST * (top - h[s.low]);
+      double near = h[s.low] + RepParameters.NEAR_EXTREME * (top - h[s.low]);
       int from = s.low;
       while (from > s.fromTop && h[from - 1] <= near) {
         from--;
@@ -382,7 +384,26 @@ public final class RepFinder {
         to++;
       }
       double[] rest = Arrays.copyOfRange(h, from, to + 1);
-      return RobustStatistics.quantile(rest, RepParameters.LOWEST_SHARE).orElseThrow();
+      return RobustStatistics.quantile(rest, RepParameters.BEYOND_LEVEL).orElseThrow();
+    }
+
+    /**
+     * The level of a top, told from all of it in the same way: with the highest of many noisy
+     * samples, lowering and drive would come out long. The level of a rest is its middle already.
+     */
+    private double topLevel(Top top, double low, Swing s) {
+      double near = top.level - RepParameters.NEAR_EXTREME * (top.level - low);
+      int from = top.index;
+      while (from > s.fromLow && h[from - 1] >= near) {
+        from--;
+      }
+      int to = top.index;
+      while (to < s.toLow && h[to + 1] >= near) {
+        to++;
+      }
+      double[] rest = Arrays.copyOfRange(h, from, to + 1);
+      return Math.min(
+          top.level, RobustStatistics.quantile(rest, 1 - RepParameters.BEYOND_LEVEL).orElseThrow());
     }
 
     /** Time at which the height passes a level between two samples, linear between them. */

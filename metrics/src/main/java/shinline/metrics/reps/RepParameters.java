@@ -33,17 +33,18 @@ final class RepParameters {
   static final double SAME_LEVEL = 0.05;
 
   /**
-   * Samples at most this part of the travel above the lowest one tell the level of the bottom: a
-   * little more than {@link #LEVEL}.
+   * Samples at most this part of the travel above the lowest one tell the level of the bottom,
+   * those as far below the highest that of a top: a little more than {@link #LEVEL}.
    */
-  static final double NEAR_LOWEST = 0.06;
+  static final double NEAR_EXTREME = 0.06;
 
   /**
    * Which of their quantiles is that level: of a hold of a second it leaves the lowest tenth below,
    * of a touch it is the lowest sample (set on clips with truth, whose holds came out a twentieth
-   * of a second short with the lowest sample).
+   * of a second short with the lowest sample); a top leaves the highest tenth above in the same
+   * way.
    */
-  static final double LOWEST_SHARE = 0.1;
+  static final double BEYOND_LEVEL = 0.1;
 
   private RepParameters() {}
 }

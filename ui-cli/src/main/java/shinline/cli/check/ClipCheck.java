@@ -48,7 +48,7 @@ import shinline.vision.observation.KeptPictures;
 import shinline.vision.observation.OddPictures;
 import shinline.vision.observation.RoomObserver;
 import shinline.vision.observation.SparseLooks;
-import shinline.vision.observation.SparseLooks.Look;
+import shinline.vision.observation.SparseLooks.Taken;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PeopleInView;
@@ -178,7 +178,6 @@ public final class ClipCheck implements ClipChecker {
         SparseLooks looks =
             new SparseLooks(
                 models.pose(),
-                pictures,
                 SparseLooks.apartS(
                     asked.calibration().value(CalibrationKey.SAMPLING_EVERY),
                     asked.calibration().value(CalibrationKey.SAMPLING_LOOKS)),
@@ -187,9 +186,17 @@ public final class ClipCheck implements ClipChecker {
         while (more) {
           Optional<Frame> next = clip.nextInto(pictures.take());
           more = next.isPresent();
-          for (Look look : next.map(looks::next).orElseGet(looks::finish)) {
-            Frame frame = look.frame();
-            PeopleInView people = look.people();
+          for (Taken taken : next.map(looks::next).orElseGet(looks::finish)) {
+            Frame frame = taken.frame();
+            if (taken.people().isEmpty()) {
+              beside.watch(
+                  () -> {
+                    bar.between(frame.index(), frame.timeS(), frame.image());
+                    pictures.give(frame.image());
+                  });
+              continue;
+            }
+            PeopleInView people = taken.people().get();
             PoseSighting sighting = people.ofMover();
             crossing.add(frame.index(), frame.timeS(), people);
             beside.watch(

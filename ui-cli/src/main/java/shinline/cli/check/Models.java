@@ -13,9 +13,7 @@ record Models(PersonDetector detector, PoseEstimator pose, PersonSegmenter segme
   /** Loads all, or none when one of them fails; two at a time. */
   static Models load(PoseModel size) {
     try (SideThread second = new SideThread("beside-models")) {
-      // The smaller model's mask is as good as the larger one's, and takes half the time.
-      SideThread.Errand<PersonSegmenter> segmenter =
-          second.begin(() -> PersonSegmenter.open(PoseModel.FULL));
+      SideThread.Errand<PersonSegmenter> segmenter = second.begin(PersonSegmenter::open);
       try {
         PersonDetector detector = PersonDetector.open();
         try {

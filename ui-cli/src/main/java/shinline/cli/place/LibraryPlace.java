@@ -7,12 +7,14 @@ import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shinline.cli.outcome.CoachException;
 import shinline.cli.words.Words;
+import shinline.vision.pose.ModelFile;
 
 /**
  * Gives the libraries their place, once, before any of them is loaded. They unpack themselves into
@@ -46,39 +48,60 @@ public final class LibraryPlace {
     RunFolder begun = folder.begin();
     run = begun;
     Runtime.getRuntime().addShutdownHook(new Thread(begun::close, "take-run-folder-away"));
-    unpackModelRuntime(begun.place());
+    unpack(begun.place());
     if (System.getProperty(LIBRARIES) == null) {
       System.setProperty(LIBRARIES, folder.libraries().toString());
     }
   }
 
   /**
-   * Unpacks the model's runtime once for all runs, into a folder named by its content. Where its
-   * libraries lie already beside the program there is nothing to unpack.
+   * Unpacks the model's runtime and the models once for all runs. What lies beside the program
+   * already is not unpacked.
    */
-  private void unpackModelRuntime(Path own) {
+  private void unpack(Path own) {
+    Map<String, URL> runtime = new LinkedHashMap<>();
+    for (String library : LIBRARY_NAMES) {
+      String name = System.mapLibraryName(library);
+      URL at = LibraryPlace.class.getResource("/ai/onnxruntime/native/" + system() + name);
+      if (at != null) {
+        runtime.put(name, at);
+      }
+    }
+    Map<String, URL> models = new LinkedHashMap<>();
+    for (String name : ModelFile.names()) {
+      ModelFile.packed(name).ifPresent(at -> models.put(name, at));
+    }
     try {
-      List<URL> packed = new ArrayList<>();
-      StringBuilder content = new StringBuilder("onnxruntime");
-      for (String library : LIBRARY_NAMES) {
-        URL at =
-            LibraryPlace.class.getResource(
-                "/ai/onnxruntime/native/" + system() + System.mapLibraryName(library));
-        if (at == null || !(at.openConnection() instanceof JarURLConnection jar)) {
-          return;
-        }
-        packed.add(at);
-        content.append(String.format(Locale.ROOT, "-%08x", jar.getJarEntry().getCrc()));
-      }
-      Path to = Files.createDirectories(folder.libraries().resolve(content.toString()));
-      for (int i = 0; i < packed.size(); i++) {
-        unpack(packed.get(i), to.resolve(System.mapLibraryName(LIBRARY_NAMES.get(i))), own);
-      }
-      System.setProperty(MODEL_RUNTIME, to.toString());
+      unpack("onnxruntime", runtime, MODEL_RUNTIME, own);
+      unpack("models", models, ModelFile.UNPACKED, own);
     } catch (IOException e) {
       throw CoachException.usage(
           Words.say("place.unwritable", folder.place(), ProgramFolder.VARIABLE));
     }
+  }
+
+  /**
+   * Unpacks files into a folder named by their content, unless they are files already.
+   *
+   * @param property is told the folder
+   */
+  private void unpack(String what, Map<String, URL> packed, String property, Path own)
+      throws IOException {
+    if (packed.isEmpty()) {
+      return;
+    }
+    StringBuilder content = new StringBuilder(what);
+    for (URL at : packed.values()) {
+      if (!(at.openConnection() instanceof JarURLConnection jar)) {
+        return;
+      }
+      content.append(String.format(Locale.ROOT, "-%08x", jar.getJarEntry().getCrc()));
+    }
+    Path to = Files.createDirectories(folder.libraries().resolve(content.toString()));
+    for (Map.Entry<String, URL> file : packed.entrySet()) {
+      unpack(file.getValue(), to.resolve(file.getKey()), own);
+    }
+    System.setProperty(property, to.toString());
   }
 
   /**

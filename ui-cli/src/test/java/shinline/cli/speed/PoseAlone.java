@@ -17,8 +17,9 @@ import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
 import shinline.vision.clip.PicturePool;
 import shinline.vision.observation.SparseLooks;
-import shinline.vision.observation.SparseLooks.Look;
+import shinline.vision.observation.SparseLooks.Taken;
 import shinline.vision.observation.StandingCheck;
+import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PersonDetector;
 import shinline.vision.pose.PoseEstimator;
 import shinline.vision.pose.PoseModel;
@@ -52,7 +53,6 @@ record PoseAlone(
       SparseLooks sparse =
           new SparseLooks(
               pose,
-              pictures,
               SparseLooks.apartS(
                   calibration.value(SAMPLING_EVERY), calibration.value(SAMPLING_LOOKS)),
               calibration.value(SAMPLING_PACE));
@@ -69,16 +69,19 @@ record PoseAlone(
         sampled += more ? 1 : 0;
         double core = threadS();
         long wall = System.nanoTime();
-        List<Look> seen = next.map(sparse::next).orElseGet(sparse::finish);
+        List<Taken> seen = next.map(sparse::next).orElseGet(sparse::finish);
         wallNs += System.nanoTime() - wall;
         coreS += threadS() - core;
-        for (Look look : seen) {
-          looks++;
-          people.add(look.frame().index(), look.frame().timeS(), look.people());
-          if (standing.look(look.people().ofMover()).isPresent()) {
-            pose.pictureIsUpright();
+        for (Taken taken : seen) {
+          if (taken.people().isPresent()) {
+            looks++;
+            PeopleInView there = taken.people().get();
+            people.add(taken.frame().index(), taken.frame().timeS(), there);
+            if (standing.look(there.ofMover()).isPresent()) {
+              pose.pictureIsUpright();
+            }
           }
-          pictures.give(look.frame().image());
+          pictures.give(taken.frame().image());
         }
       }
       return new PoseAlone(people, sampled, looks, loadS, coreS, wallNs / 1e9);

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import shinline.vision.pose.ModelFile;
 import shinline.vision.pose.PoseModel;
 
 /**
@@ -20,9 +21,8 @@ public final class ConvertPoseModels {
   /** The pose's landmarks, its flag and its heatmap. */
   private static final List<String> LANDMARKS = List.of("Identity", "Identity_1", "Identity_3");
 
-  /** The same, and the person's outline. */
-  private static final List<String> WITH_MASK =
-      List.of("Identity", "Identity_1", "Identity_3", "Identity_2");
+  /** The person's outline alone. */
+  private static final List<String> OUTLINE = List.of("Identity_2");
 
   /** Boxes and scores. */
   private static final List<String> DETECTOR = List.of("Identity", "Identity_1");
@@ -68,9 +68,11 @@ public final class ConvertPoseModels {
           TfliteModel.read(
               Files.readAllBytes(weights.resolve("pose_landmark_" + size.word() + ".tflite")));
       write(size.landmarksFile(), model, LANDMARKS);
-      write(size.landmarksAndMaskFile(), model, WITH_MASK);
+      if (size == ModelFile.OUTLINES_FROM) {
+        write(ModelFile.OUTLINES, model, OUTLINE);
+      }
     }
-    write("detector.onnx", TfliteModel.read(detector()), DETECTOR);
+    write(ModelFile.DETECTOR, TfliteModel.read(detector()), DETECTOR);
   }
 
   private void write(String file, TfliteModel model, List<String> outputs) throws IOException {

@@ -91,6 +91,14 @@ public final class BarObserver implements AutoCloseable {
     }
   }
 
+  /**
+   * Told of every frame between two looks, in the order of time: a disc that is followed is seen
+   * there as well, and tells of quick movement what fewer looks do not.
+   */
+  public void between(int frame, double timeS, Mat bgrUpright) {
+    followed.flatMap(disc -> disc.next(bgrUpright)).ifPresent(found -> see(frame, timeS, found));
+  }
+
   private void seek(int frame, double timeS, Mat picture, PersonBox athlete) {
     double expected = discM / USUAL_STATURE_M * tallestPx / BOX_OF_STATURE;
     DiscSearch search =

@@ -2,8 +2,8 @@ package shinline.vision.observation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shinline.vision.clip.Frame;
-import shinline.vision.clip.PicturePool;
 import shinline.vision.pose.PeopleInView;
 import shinline.vision.pose.PoseEstimator;
 
@@ -14,7 +14,6 @@ import shinline.vision.pose.PoseEstimator;
  */
 public final class SparseLooks {
   private final PoseEstimator pose;
-  private final PicturePool pictures;
   private final double apartS;
   private final double farOfStature;
   private final List<Frame> passed = new ArrayList<>();
@@ -22,20 +21,19 @@ public final class SparseLooks {
   private boolean begun;
 
   /**
-   * A frame that was looked at.
+   * A frame that was taken.
    *
    * @param frame its picture is the caller's to give back
+   * @param people empty where the pose model did not look
    */
-  public record Look(Frame frame, PeopleInView people) {}
+  public record Taken(Frame frame, Optional<PeopleInView> people) {}
 
   /**
-   * @param pictures to which the pictures of frames that nobody looks at are given back
    * @param apartS frames sooner than this after the last look are passed over; 0 to look at all
    * @param farOfStature as in {@link PoseEstimator#between}
    */
-  public SparseLooks(PoseEstimator pose, PicturePool pictures, double apartS, double farOfStature) {
+  public SparseLooks(PoseEstimator pose, double apartS, double farOfStature) {
     this.pose = pose;
-    this.pictures = pictures;
     this.apartS = apartS;
     this.farOfStature = farOfStature;
   }
@@ -52,9 +50,9 @@ public final class SparseLooks {
   /**
    * Takes the next sampled frame.
    *
-   * @return looks that are complete now, in the order of time
+   * @return frames about which it is decided now, in the order of time
    */
-  public List<Look> next(Frame frame) {
+  public List<Taken> next(Frame frame) {
     if (begun && frame.timeS() - lastS < apartS) {
       passed.add(frame);
       return List.of();
@@ -64,22 +62,20 @@ public final class SparseLooks {
   }
 
   /** After the last frame: it is looked at, too. */
-  public List<Look> finish() {
+  public List<Taken> finish() {
     return passed.isEmpty() ? List.of() : lookAt(passed.remove(passed.size() - 1));
   }
 
-  private List<Look> lookAt(Frame frame) {
+  private List<Taken> lookAt(Frame frame) {
     PeopleInView people = pose.look(frame.image(), frame.timeS());
-    List<Look> looks = new ArrayList<>();
+    List<Taken> taken = new ArrayList<>();
     for (Frame between : passed) {
       double share = (between.timeS() - lastS) / (frame.timeS() - lastS);
-      pose.between(between.image(), share, farOfStature)
-          .ifPresentOrElse(
-              there -> looks.add(new Look(between, there)), () -> pictures.give(between.image()));
+      taken.add(new Taken(between, pose.between(between.image(), share, farOfStature)));
     }
     passed.clear();
     lastS = frame.timeS();
-    looks.add(new Look(frame, people));
-    return looks;
+    taken.add(new Taken(frame, Optional.of(people)));
+    return taken;
   }
 }

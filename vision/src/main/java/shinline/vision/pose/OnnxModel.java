@@ -13,9 +13,11 @@ import ai.djl.translate.TranslatorContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** One model of the jar, loaded; the only class that knows which runtime computes it. */
@@ -27,7 +29,7 @@ final class OnnxModel implements AutoCloseable {
     System.setProperty("OPT_OUT_TRACKING", "true");
   }
 
-  private static final String FOLDER = "/shinline/vision/models/";
+  static final String FOLDER = "/shinline/vision/models/";
 
   private final Model model;
   private final Predictor<float[], List<float[]>> predictor;
@@ -45,13 +47,19 @@ final class OnnxModel implements AutoCloseable {
    * @param threads that share one run, 1 or more; its numbers do not depend on it
    */
   static OnnxModel load(String file, int inputSide, int threads) {
-    try (InputStream in = file(file)) {
+    Map<String, String> options =
+        Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1");
+    Optional<Path> unpacked = ModelFile.unpacked(file);
+    try (InputStream in = unpacked.isPresent() ? InputStream.nullInputStream() : file(file)) {
       if (in == null) {
         throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
       }
       Model model = Model.newInstance(file, "OnnxRuntime");
-      model.load(
-          in, Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1"));
+      if (unpacked.isPresent()) {
+        model.load(unpacked.get(), null, options);
+      } else {
+        model.load(in, options);
+      }
       return new OnnxModel(model, inputSide);
     } catch (IOException e) {
       throw new UncheckedIOException("The pose model " + file + " cannot be read", e);

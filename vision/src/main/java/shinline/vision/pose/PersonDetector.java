@@ -19,7 +19,7 @@ public final class PersonDetector implements AutoCloseable {
   private final RegionCrop letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
 
   private PersonDetector() {
-    model = OnnxModel.load("detector.onnx", INPUT_SIDE, Cores.here().forPose());
+    model = OnnxModel.load(ModelFile.DETECTOR, INPUT_SIDE, Cores.here().forPose());
   }
 
   /** Loads the detector; close it to free its memory. */

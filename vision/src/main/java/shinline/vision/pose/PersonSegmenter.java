@@ -2,20 +2,18 @@ package shinline.vision.pose;
 
 import org.bytedeco.opencv.opencv_core.Mat;
 
-/** The landmark model's variant with the person's outline; slower, for frames worth it. */
+/** The landmark model's variant that gives the person's outline; for frames worth it. */
 public final class PersonSegmenter implements AutoCloseable {
-  private static final int MASK_OUTPUT = 3;
-
   private final OnnxModel model;
   private final RegionCrop crop = LandmarkModel.newCrop();
 
-  private PersonSegmenter(PoseModel size) {
-    model = OnnxModel.load(size.landmarksAndMaskFile(), LandmarkModel.INPUT_SIDE, 1);
+  private PersonSegmenter() {
+    model = OnnxModel.load(ModelFile.OUTLINES, LandmarkModel.INPUT_SIDE, 1);
   }
 
   /** Loads the model; close the segmenter to free its memory. */
-  public static PersonSegmenter open(PoseModel model) {
-    return new PersonSegmenter(model);
+  public static PersonSegmenter open() {
+    return new PersonSegmenter();
   }
 
   /** The mask of the person in a region, as a rule the one in which the pose was found. */
@@ -31,7 +29,7 @@ public final class PersonSegmenter implements AutoCloseable {
   /** The mask of the person in a region that was cut out earlier. */
   public PersonMask mask(PersonCut cut) {
     float[] input = crop.planes(cut.bgr(), ImageFlip.AS_FILMED);
-    return new PersonMask(model.run(input).get(MASK_OUTPUT), cut.region());
+    return new PersonMask(model.run(input).get(0), cut.region());
   }
 
   @Override

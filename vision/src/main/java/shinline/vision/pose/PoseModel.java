@@ -22,9 +22,4 @@ public enum PoseModel {
   public String landmarksFile() {
     return "landmarks-" + word + ".onnx";
   }
-
-  /** Name of the network that gives the person's outline, too. */
-  public String landmarksAndMaskFile() {
-    return "landmarks-mask-" + word + ".onnx";
-  }
 }

@@ -128,6 +128,26 @@ class BarObserverTest {
   }
 
   @Test
+  void betweenTwoLooksItIsFollowedAsWell() {
+    try (BarObserver observer = new BarObserver(DISC_M);
+        Mat wall = wall();
+        Mat picture = new Mat()) {
+      for (int look = 0; look < LOOKS; look++) {
+        wall.copyTo(picture);
+        disc(picture, barX(look), barY(look), 115, DARK);
+        if (look % 2 == 1) {
+          observer.between(look, look / RATE, picture);
+        } else {
+          observer.look(look, look / RATE, picture, athlete(down(look, 110)));
+        }
+      }
+      assertThat(observer.sightings()).hasSizeGreaterThan(LOOKS - 10);
+      assertThat(observer.sightings())
+          .allSatisfy(s -> assertThat(s.centreY()).isCloseTo(barY(s.frame()), within(PLACE_PX)));
+    }
+  }
+
+  @Test
   void aSmallerDiscBeforeALargerOneLeavesTheLargerOne() {
     List<BarSighting> seen =
         watch(

@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import shinline.vision.pose.HeatmapRefinement.Search;
 
 /** The small parts of the tracker, against answers worked out by hand. */
@@ -157,7 +162,7 @@ final class PosePartsTest {
   void theMaskCoversTheKneeAndNotTheWall() {
     Mat picture = SplitSquatPicture.read();
     try (PersonDetector detector = PersonDetector.open();
-        PersonSegmenter segmenter = PersonSegmenter.open(PoseModel.FULL)) {
+        PersonSegmenter segmenter = PersonSegmenter.open()) {
       RegionOfInterest region = detector.detect(picture).get(0).region();
       PersonMask mask = segmenter.mask(picture, region);
       double[] knee = SplitSquatPicture.TRUTH.get(BodyLandmark.RIGHT_KNEE);
@@ -165,6 +170,42 @@ final class PosePartsTest {
       assertThat(mask.probabilityAt(region.frameX(0.02, 0.1), region.frameY(0.02, 0.1)))
           .isLessThan(0.5);
       assertThat(mask.probabilityAt(-1e4, 0)).isZero();
+    }
+  }
+
+  @Test
+  void aModelUnpackedIsTheSameModel(@TempDir Path folder) throws IOException {
+    Mat picture = SplitSquatPicture.read();
+    RegionOfInterest region;
+    try (PersonDetector detector = PersonDetector.open()) {
+      region = detector.detect(picture).get(0).region();
+    }
+    float packed = middleOfMask(picture, region);
+    for (String name : ModelFile.names()) {
+      try (InputStream in = ModelFile.packed(name).orElseThrow().openStream()) {
+        Files.copy(in, folder.resolve(name));
+      }
+    }
+    String before = System.getProperty(ModelFile.UNPACKED);
+    System.setProperty(ModelFile.UNPACKED, folder.toString());
+    try {
+      assertThat(ModelFile.unpacked(ModelFile.OUTLINES)).isPresent();
+      assertThat(middleOfMask(picture, region)).isEqualTo(packed);
+    } finally {
+      if (before == null) {
+        System.clearProperty(ModelFile.UNPACKED);
+      } else {
+        System.setProperty(ModelFile.UNPACKED, before);
+      }
+    }
+  }
+
+  private static float middleOfMask(Mat picture, RegionOfInterest region) {
+    try (PersonSegmenter segmenter = PersonSegmenter.open()) {
+      return (float)
+          segmenter
+              .mask(picture, region)
+              .probabilityAt(region.frameX(0.45, 0.4), region.frameY(0.45, 0.4));
     }
   }
 
