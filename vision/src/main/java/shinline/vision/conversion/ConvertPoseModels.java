@@ -2,6 +2,7 @@ package shinline.vision.conversion;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -63,6 +64,7 @@ public final class ConvertPoseModels {
 
   private void convertAll() throws IOException {
     Files.createDirectories(models);
+    removeOld();
     for (PoseModel size : PoseModel.values()) {
       TfliteModel model =
           TfliteModel.read(
@@ -73,6 +75,15 @@ public final class ConvertPoseModels {
       }
     }
     write(ModelFile.DETECTOR, TfliteModel.read(detector()), DETECTOR);
+  }
+
+  /** What an older converter wrote would go into the jar, too. */
+  private void removeOld() throws IOException {
+    try (DirectoryStream<Path> old = Files.newDirectoryStream(models, "*.onnx")) {
+      for (Path file : old) {
+        Files.delete(file);
+      }
+    }
   }
 
   private void write(String file, TfliteModel model, List<String> outputs) throws IOException {
