@@ -25,13 +25,7 @@ import java.util.concurrent.CompletableFuture;
 record SpeedRun(Map<String, Double> told, double wallS, double firstOutputS) {
   /** As in the start scripts. */
   static final List<String> JAVA_OPTIONS =
-      List.of(
-          "-XX:+UseSerialGC",
-          "-XX:TieredStopAtLevel=1",
-          "-Xshare:auto",
-          "-Xms160m",
-          "-Xmn32m",
-          "-XX:MetaspaceSize=64m");
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xms32m", "-Xmn16m");
 
   /** Work is shared among the cores that are there. */
   static SpeedRun of(Object... args) throws IOException, InterruptedException {
