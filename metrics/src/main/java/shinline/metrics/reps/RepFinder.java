@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 import shinline.metrics.signal.Series;
 import shinline.metrics.statistics.RobustStatistics;
 
@@ -375,16 +376,8 @@ public final class RepFinder {
      */
     private double bottomLevel(Swing s, double top) {
       double near = h[s.low] + RepParameters.NEAR_EXTREME * (top - h[s.low]);
-      int from = s.low;
-      while (from > s.fromTop && h[from - 1] <= near) {
-        from--;
-      }
-      int to = s.low;
-      while (to < s.toTop && h[to + 1] <= near) {
-        to++;
-      }
-      double[] rest = Arrays.copyOfRange(h, from, to + 1);
-      return RobustStatistics.quantile(rest, RepParameters.BEYOND_LEVEL).orElseThrow();
+      double[] hold = around(s.low, s.fromTop, s.toTop, height -> height <= near);
+      return RobustStatistics.quantile(hold, RepParameters.BEYOND_LEVEL).orElseThrow();
     }
 
     /**
@@ -393,17 +386,22 @@ public final class RepFinder {
      */
     private double topLevel(Top top, double low, Swing s) {
       double near = top.level - RepParameters.NEAR_EXTREME * (top.level - low);
-      int from = top.index;
-      while (from > s.fromLow && h[from - 1] >= near) {
-        from--;
-      }
-      int to = top.index;
-      while (to < s.toLow && h[to + 1] >= near) {
-        to++;
-      }
-      double[] rest = Arrays.copyOfRange(h, from, to + 1);
+      double[] rest = around(top.index, s.fromLow, s.toLow, height -> height >= near);
       return Math.min(
           top.level, RobustStatistics.quantile(rest, 1 - RepParameters.BEYOND_LEVEL).orElseThrow());
+    }
+
+    /** The heights on both sides of a sample, itself included, as far as each of them belongs. */
+    private double[] around(int at, int first, int last, DoublePredicate belongs) {
+      int from = at;
+      while (from > first && belongs.test(h[from - 1])) {
+        from--;
+      }
+      int to = at;
+      while (to < last && belongs.test(h[to + 1])) {
+        to++;
+      }
+      return Arrays.copyOfRange(h, from, to + 1);
     }
 
     /** Time at which the height passes a level between two samples, linear between them. */

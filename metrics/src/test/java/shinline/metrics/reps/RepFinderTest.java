@@ -297,10 +297,6 @@ class RepFinderTest {
     assertThat(back.driveS()).isCloseTo(there.loweringS(), within(1e-9));
   }
 
-  /**
-   * A computer-made set with exact joint centres (raised rear foot, 30 frames a second); the
-   * expected times were worked out outside this code, from the written definition of the phases.
-   */
   @Test
   void noiseAtTheTopHardlyLengthensTheDrive() {
     double bias = 0;
@@ -320,6 +316,10 @@ class RepFinderTest {
     assertThat(bias).isBetween(-0.01, 0.023);
   }
 
+  /**
+   * A computer-made set with exact joint centres (raised rear foot, 30 frames a second); the
+   * expected times were worked out outside this code, from the written definition of the phases.
+   */
   @Test
   void computerMadeSet() throws IOException {
     double[][] truth = {

@@ -49,22 +49,29 @@ final class OnnxModel implements AutoCloseable {
   static OnnxModel load(String file, int inputSide, int threads) {
     Map<String, String> options =
         Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1");
-    Optional<Path> unpacked = ModelFile.unpacked(file);
-    try (InputStream in = unpacked.isPresent() ? InputStream.nullInputStream() : file(file)) {
-      if (in == null) {
-        throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
-      }
+    try {
       Model model = Model.newInstance(file, "OnnxRuntime");
+      Optional<Path> unpacked = ModelFile.unpacked(file);
       if (unpacked.isPresent()) {
         model.load(unpacked.get(), null, options);
       } else {
-        model.load(in, options);
+        loadPacked(model, file, options);
       }
       return new OnnxModel(model, inputSide);
     } catch (IOException e) {
       throw new UncheckedIOException("The pose model " + file + " cannot be read", e);
     } catch (MalformedModelException e) {
       throw new IllegalStateException("The pose model " + file + " is damaged", e);
+    }
+  }
+
+  private static void loadPacked(Model model, String file, Map<String, String> options)
+      throws IOException, MalformedModelException {
+    try (InputStream in = file(file)) {
+      if (in == null) {
+        throw new IllegalStateException("The pose model " + file + " is not in the program's jar");
+      }
+      model.load(in, options);
     }
   }
 
