@@ -91,17 +91,35 @@ class BarObserverTest {
     void paint(int look, Mat picture);
   }
 
-  private static List<BarSighting> watch(double discM, double hipsDown, Painter painter) {
-    try (BarObserver observer = new BarObserver(discM);
-        Mat wall = wall();
+  /** Is shown a look. */
+  private interface Watcher {
+    void watch(int look, Mat picture);
+  }
+
+  /** Shows all looks, each painted on the wall. */
+  private static void show(Painter painter, Watcher watcher) {
+    try (Mat wall = wall();
         Mat picture = new Mat()) {
       for (int look = 0; look < LOOKS; look++) {
         wall.copyTo(picture);
         painter.paint(look, picture);
-        observer.look(2 * look, look / RATE, picture, athlete(down(look, hipsDown)));
+        watcher.watch(look, picture);
       }
+    }
+  }
+
+  private static List<BarSighting> watch(double discM, double hipsDown, Painter painter) {
+    try (BarObserver observer = new BarObserver(discM)) {
+      show(
+          painter,
+          (look, picture) ->
+              observer.look(2 * look, look / RATE, picture, athlete(down(look, hipsDown))));
       return observer.sightings();
     }
+  }
+
+  private static void bar(int look, Mat picture) {
+    disc(picture, barX(look), barY(look), 115, DARK);
   }
 
   private static double barX(int look) {
@@ -114,8 +132,7 @@ class BarObserverTest {
 
   @Test
   void theDiscOnTheBackIsFollowedAlongItsPath() {
-    List<BarSighting> seen =
-        watch(DISC_M, 110, (look, p) -> disc(p, barX(look), barY(look), 115, DARK));
+    List<BarSighting> seen = watch(DISC_M, 110, BarObserverTest::bar);
     assertThat(seen).hasSizeGreaterThan(LOOKS - 10);
     for (BarSighting s : seen) {
       int look = s.frame() / 2;
@@ -129,18 +146,16 @@ class BarObserverTest {
 
   @Test
   void betweenTwoLooksItIsFollowedAsWell() {
-    try (BarObserver observer = new BarObserver(DISC_M);
-        Mat wall = wall();
-        Mat picture = new Mat()) {
-      for (int look = 0; look < LOOKS; look++) {
-        wall.copyTo(picture);
-        disc(picture, barX(look), barY(look), 115, DARK);
-        if (look % 2 == 1) {
-          observer.between(look, look / RATE, picture);
-        } else {
-          observer.look(look, look / RATE, picture, athlete(down(look, 110)));
-        }
-      }
+    try (BarObserver observer = new BarObserver(DISC_M)) {
+      show(
+          BarObserverTest::bar,
+          (look, picture) -> {
+            if (look % 2 == 1) {
+              observer.between(look, look / RATE, picture);
+            } else {
+              observer.look(look, look / RATE, picture, athlete(down(look, 110)));
+            }
+          });
       assertThat(observer.sightings()).hasSizeGreaterThan(LOOKS - 10);
       assertThat(observer.sightings())
           .allSatisfy(s -> assertThat(s.centreY()).isCloseTo(barY(s.frame()), within(PLACE_PX)));
@@ -225,13 +240,10 @@ class BarObserverTest {
   @Test
   void somebodyElseHasNoBar() {
     try (BarObserver observer = new BarObserver(DISC_M);
-        Mat wall = wall();
-        Mat picture = new Mat()) {
-      for (int look = 0; look < LOOKS; look++) {
-        wall.copyTo(picture);
-        disc(picture, barX(look), barY(look), 115, DARK);
-        observer.look(look, look / RATE, picture, athlete(down(look, 110)));
-      }
+        Mat wall = wall()) {
+      show(
+          BarObserverTest::bar,
+          (look, picture) -> observer.look(look, look / RATE, picture, athlete(down(look, 110))));
       PoseSighting other = athlete(0).ofMover();
       observer.look(
           LOOKS,
