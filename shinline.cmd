@@ -68,7 +68,7 @@ goto lock
 if not "%CODE%"=="0" exit /b 1
 
 :run
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -Djdk.util.jar.enableMultiRelease=false -jar "%JAR%" %*
 exit /b %errorlevel%
 
 rem Opens a file for writing, in a place of its own so that the complaint goes where the caller wants.

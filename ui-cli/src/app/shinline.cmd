@@ -16,5 +16,5 @@ if errorlevel 1 (
   echo shinline: this Java is too old. Install Java, version 17 or newer. 1>&2
   exit /b 1
 )
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -cp "%HOME_DIR%lib\*" shinline.cli.Main %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -Djdk.util.jar.enableMultiRelease=false -cp "%HOME_DIR%lib\*" shinline.cli.Main %*
 exit /b %errorlevel%

@@ -39,7 +39,8 @@ import shinline.vision.clip.Frame;
 import shinline.vision.clip.FrameSampling;
 import shinline.vision.clip.FrameTimes;
 import shinline.vision.clip.PicturePool;
-import shinline.vision.library.OpenCvParts;
+import shinline.vision.library.Cores;
+import shinline.vision.library.VideoLibraries;
 import shinline.vision.observation.BackObserver;
 import shinline.vision.observation.BarObserver;
 import shinline.vision.observation.CameraObserver;
@@ -52,6 +53,7 @@ import shinline.vision.observation.SparseLooks.Taken;
 import shinline.vision.observation.StandingCheck;
 import shinline.vision.observation.TrunkEdges;
 import shinline.vision.pose.PeopleInView;
+import shinline.vision.pose.PoseModel;
 import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.CameraPath;
 
@@ -83,14 +85,19 @@ public final class ClipCheck implements ClipChecker {
     if (refusal.isPresent()) {
       return unreadable(clip, refusal.get());
     }
-    // Before a second thread loads libraries.
-    OpenCvParts.choose();
     ClipOptions how =
-        new ClipOptions(options.captureFps(), ClipOptions.defaults().decodeThreads())
+        new ClipOptions(options.captureFps(), decodeThreads(options.model()))
             .within(options.limits());
     try (SideThread side = new SideThread("beside-opening")) {
       return check(new Asked(clip, options, progress, side), how);
     }
+  }
+
+  private static int decodeThreads(PoseModel model) {
+    return switch (model) {
+      case FULL -> Cores.here().forDecodingBesideQuickLooks();
+      case HEAVY -> Cores.here().forDecoding();
+    };
   }
 
   /** What was asked for, and the thread for what needs no frame. */
@@ -107,6 +114,7 @@ public final class ClipCheck implements ClipChecker {
   private ClipReport check(Asked asked, ClipOptions how) {
     OptionalInt missingTurns;
     try (ModelLoading loading = ModelLoading.begin(asked.side(), asked.options().model())) {
+      VideoLibraries.load();
       FrameSampling sampling =
           new FrameSampling(
               asked.calibration().value(CalibrationKey.SAMPLING_LOOKS), asked.options().part());

@@ -10,25 +10,21 @@ import shinline.vision.pose.PoseTracker;
 record Models(PersonDetector detector, PoseEstimator pose, PersonSegmenter segmenter)
     implements AutoCloseable {
 
-  /** Loads all, or none when one of them fails; two at a time. */
+  /** Loads all, or none when one of them fails; two at a time, the largest beside the others. */
   static Models load(PoseModel size) {
     try (SideThread second = new SideThread("beside-models")) {
+      SideThread.Errand<PersonDetector> detector = second.begin(PersonDetector::open);
       SideThread.Errand<PersonSegmenter> segmenter = second.begin(PersonSegmenter::open);
       try {
-        PersonDetector detector = PersonDetector.open();
+        PoseEstimator pose = PoseTracker.open(size, detector::result);
         try {
-          PoseEstimator pose = PoseTracker.open(size, detector);
-          try {
-            return new Models(detector, pose, segmenter.result());
-          } catch (RuntimeException | Error e) {
-            pose.close();
-            throw e;
-          }
+          return new Models(detector.result(), pose, segmenter.result());
         } catch (RuntimeException | Error e) {
-          detector.close();
+          pose.close();
           throw e;
         }
       } catch (RuntimeException | Error e) {
+        detector.ifGood(PersonDetector::close);
         segmenter.ifGood(PersonSegmenter::close);
         throw e;
       }

@@ -15,7 +15,7 @@ import shinline.metrics.analysis.ClipObservations;
 import shinline.metrics.analysis.ClipObservations.Disc;
 import shinline.metrics.analysis.PostureAnalysis;
 import shinline.vision.clip.FileDigest;
-import shinline.vision.library.OpenCvParts;
+import shinline.vision.library.VideoLibraries;
 import shinline.vision.observation.DiscConsensus;
 import shinline.vision.observation.PoseShape;
 import shinline.vision.observation.RoomObserver;
@@ -55,7 +55,7 @@ public final class PhotoCheck implements PhotoChecker, AutoCloseable {
 
   @Override
   public PhotoReport check(Path photo, PhotoOptions options) {
-    OpenCvParts.choose();
+    VideoLibraries.load();
     String name = String.valueOf(photo.getFileName());
     return new StillReader(options.mostPixels())
         .open(photo)

@@ -25,7 +25,13 @@ import java.util.concurrent.CompletableFuture;
 record SpeedRun(Map<String, Double> told, double wallS, double firstOutputS) {
   /** As in the start scripts. */
   static final List<String> JAVA_OPTIONS =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xms32m", "-Xmn16m");
+      List.of(
+          "-XX:+UseSerialGC",
+          "-XX:TieredStopAtLevel=1",
+          "-Xshare:auto",
+          "-Xms32m",
+          "-Xmn16m",
+          "-Djdk.util.jar.enableMultiRelease=false");
 
   /** Work is shared among the cores that are there. */
   static SpeedRun of(Object... args) throws IOException, InterruptedException {

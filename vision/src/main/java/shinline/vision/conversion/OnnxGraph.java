@@ -87,6 +87,16 @@ final class OnnxGraph {
     return constant(name, ElementType.FLOAT32, new int[0], raw.array());
   }
 
+  /** Adds a kernel that leaves each of so many channels as it is. */
+  String ones(int channels) {
+    ByteBuffer raw = ByteBuffer.allocate(4 * channels).order(ByteOrder.LITTLE_ENDIAN);
+    for (int i = 0; i < channels; i++) {
+      raw.putFloat(1);
+    }
+    int[] shape = {channels, 1, 1, 1};
+    return constant("ones" + channels, ElementType.FLOAT32, shape, raw.array());
+  }
+
   void input(String name, int[] shape) {
     graph.message(11, floatValue(name, shape));
   }

@@ -36,4 +36,9 @@ public record Cores(int count) {
   public int forDecoding() {
     return count < MANY ? 1 : DECODING;
   }
+
+  /** The same where looks are so quick that they wait for pictures. */
+  public int forDecodingBesideQuickLooks() {
+    return Math.min(count, DECODING);
+  }
 }

@@ -9,6 +9,7 @@ import shinline.vision.pose.PoseSighting;
 import shinline.vision.scene.DiscFinder;
 import shinline.vision.scene.DiscFinderParameters;
 import shinline.vision.scene.DiscFinding;
+import shinline.vision.scene.DiscPlane;
 import shinline.vision.scene.DiscSearch;
 import shinline.vision.scene.FollowedDisc;
 import shinline.vision.scene.PersonBox;
@@ -18,13 +19,14 @@ import shinline.vision.scene.PersonBox;
  * shoulders is followed on trial; it is the bar's when it goes down and up with the hips, and a
  * thing of the room, passed over from then on, when the hips go and it stays.
  *
- * <p>Without a bar it is looked for a few times at the beginning and then now and again only.
+ * <p>Without a bar it is looked for a few times at the beginning and then now and again only, each
+ * time in one of the picture's planes: a black disc and a red one take turns.
  */
 public final class BarObserver implements AutoCloseable {
   /** How often it is looked for at first, and when that was in vain a few times. */
   private static final double SOON_S = 0.4;
 
-  private static final double SELDOM_S = 2.5;
+  private static final double SELDOM_S = 2;
   private static final int SOON_LOOKS = 8;
 
   /** Unseen for so long it is lost, and looked for anew. */
@@ -63,6 +65,7 @@ public final class BarObserver implements AutoCloseable {
   private double soughtS = Double.NEGATIVE_INFINITY;
   private double seenS;
   private int inVain;
+  private int seeks;
   private int person;
 
   /**
@@ -108,7 +111,10 @@ public final class BarObserver implements AutoCloseable {
             REACH * tallestPx,
             Math.max(12, LEAST_OF_EXPECTED * expected),
             Math.max(24, MOST_OF_EXPECTED * expected));
-    if (finder.find(picture, search) instanceof DiscFinding.Found found && !passedOver(found)) {
+    List<DiscPlane> planes = DiscPlane.of(picture);
+    List<DiscPlane> turn = List.of(planes.get(seeks++ % planes.size()));
+    if (finder.find(picture, search, turn) instanceof DiscFinding.Found found
+        && !passedOver(found)) {
       followed = Optional.of(new FollowedDisc(parameters, picture, found));
       see(frame, timeS, found);
     } else {

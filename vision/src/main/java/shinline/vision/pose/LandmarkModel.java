@@ -18,10 +18,11 @@ final class LandmarkModel implements LandmarkLook, AutoCloseable {
   private static final int SCALE_POINT = 34;
 
   private final OnnxModel model;
-  private final RegionCrop crop = newCrop();
+  private final RegionCrop crop;
 
   LandmarkModel(PoseModel size) {
     model = OnnxModel.load(size.landmarksFile(), INPUT_SIDE, Cores.here().forPose());
+    crop = newCrop();
   }
 
   /** The cut both variants of the model take. */

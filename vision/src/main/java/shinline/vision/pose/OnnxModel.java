@@ -23,12 +23,6 @@ import org.jspecify.annotations.Nullable;
 /** One model of the jar, loaded; the only class that knows which runtime computes it. */
 final class OnnxModel implements AutoCloseable {
 
-  static {
-    // Before any other call: otherwise DJL asks the network who and where it is.
-    System.setProperty("ai.djl.offline", "true");
-    System.setProperty("OPT_OUT_TRACKING", "true");
-  }
-
   static final String FOLDER = "/shinline/vision/models/";
 
   private final Model model;
@@ -50,7 +44,8 @@ final class OnnxModel implements AutoCloseable {
     Map<String, String> options =
         Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1");
     try {
-      Model model = Model.newInstance(file, "OnnxRuntime");
+      ModelRuntime.load();
+      Model model = Model.newInstance(file, ModelRuntime.NAME);
       Optional<Path> unpacked = ModelFile.unpacked(file);
       if (unpacked.isPresent()) {
         model.load(unpacked.get(), null, options);

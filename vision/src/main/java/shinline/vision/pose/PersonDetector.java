@@ -16,10 +16,11 @@ public final class PersonDetector implements AutoCloseable {
   private static final DetectorAnchors.Anchor[] ANCHORS = DetectorAnchors.all();
 
   private final OnnxModel model;
-  private final RegionCrop letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
+  private final RegionCrop letterbox;
 
   private PersonDetector() {
     model = OnnxModel.load(ModelFile.DETECTOR, INPUT_SIDE, Cores.here().forPose());
+    letterbox = new RegionCrop(INPUT_SIDE, RegionCrop.Border.ZERO, -1, 1);
   }
 
   /** Loads the detector; close it to free its memory. */

@@ -5,10 +5,11 @@ import org.bytedeco.opencv.opencv_core.Mat;
 /** The landmark model's variant that gives the person's outline; for frames worth it. */
 public final class PersonSegmenter implements AutoCloseable {
   private final OnnxModel model;
-  private final RegionCrop crop = LandmarkModel.newCrop();
+  private final RegionCrop crop;
 
   private PersonSegmenter() {
     model = OnnxModel.load(ModelFile.OUTLINES, LandmarkModel.INPUT_SIDE, 1);
+    crop = LandmarkModel.newCrop();
   }
 
   /** Loads the model; close the segmenter to free its memory. */

@@ -1,6 +1,7 @@
 package shinline.vision.pose;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
@@ -12,8 +13,8 @@ public final class PoseTracker implements PoseEstimator {
   private final LandmarkModel landmarks;
   private final PeopleTracker people;
 
-  private PoseTracker(PoseModel model, PersonDetector detector) {
-    landmarks = new LandmarkModel(model);
+  private PoseTracker(LandmarkModel landmarks, PersonDetector detector) {
+    this.landmarks = landmarks;
     people = new PeopleTracker(detector::detect, landmarks);
   }
 
@@ -23,7 +24,22 @@ public final class PoseTracker implements PoseEstimator {
    * @param detector stays the caller's to close, after the tracker
    */
   public static PoseTracker open(PoseModel model, PersonDetector detector) {
-    return new PoseTracker(model, detector);
+    return open(model, () -> detector);
+  }
+
+  /**
+   * The same with a detector that may still be loading.
+   *
+   * @param detector asked for when the landmark model has been loaded; what it throws is thrown
+   */
+  public static PoseTracker open(PoseModel model, Supplier<PersonDetector> detector) {
+    LandmarkModel landmarks = new LandmarkModel(model);
+    try {
+      return new PoseTracker(landmarks, detector.get());
+    } catch (RuntimeException | Error e) {
+      landmarks.close();
+      throw e;
+    }
   }
 
   @Override

@@ -7,6 +7,7 @@ import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Scalar;
 import org.bytedeco.opencv.opencv_core.Size;
+import shinline.vision.library.VideoLibraries;
 
 /** Cuts a region out of frames as the models' input: planar RGB in a linear range of values. */
 final class RegionCrop implements AutoCloseable {
@@ -28,9 +29,12 @@ final class RegionCrop implements AutoCloseable {
   private final float low;
   private final float step;
   private final Size size;
-  private final Scalar black = new Scalar(0, 0, 0, 0);
-  private final Mat affine = new Mat(2, 3, opencv_core.CV_64F);
+  private final Scalar black;
+  private final Mat affine;
   private final Mat crop;
+
+  /** Given out again and again: a new one a look kept the garbage collector busy. */
+  private final float[] rgb;
 
   /**
    * @param side pixels of the model's square input
@@ -42,11 +46,16 @@ final class RegionCrop implements AutoCloseable {
     this.border = border;
     this.low = (float) low;
     this.step = (float) ((high - low) / 255);
+    this.rgb = new float[3 * side * side];
+    // A model may be loaded while another thread loads these.
+    VideoLibraries.load();
+    this.black = new Scalar(0, 0, 0, 0);
+    this.affine = new Mat(2, 3, opencv_core.CV_64F);
     this.size = new Size(side, side);
     this.crop = new Mat(side, side, opencv_core.CV_8UC3);
   }
 
-  /** Red, green and blue plane, row by row. */
+  /** Red, green and blue plane, row by row; good until the next call of this or {@link #planes}. */
   float[] cut(Mat frame, RegionOfInterest region, ImageFlip handedness) {
     return planes(pixels(frame, region), handedness);
   }
@@ -80,10 +89,9 @@ final class RegionCrop implements AutoCloseable {
     return bgr;
   }
 
-  /** What {@link #pixels} gave, in the models' planes and range of values. */
+  /** What {@link #pixels} gave, in the models' planes and range of values; good until the next. */
   float[] planes(byte[] bgr, ImageFlip handedness) {
     int plane = side * side;
-    float[] rgb = new float[3 * plane];
     for (int row = 0; row < side; row++) {
       for (int column = 0; column < side; column++) {
         int target = row * side + (handedness == ImageFlip.MIRRORED ? side - 1 - column : column);

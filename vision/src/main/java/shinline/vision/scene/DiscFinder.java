@@ -51,6 +51,11 @@ public final class DiscFinder {
    * @param search where, and how large
    */
   public DiscFinding find(Mat picture, DiscSearch search) {
+    return find(picture, search, DiscPlane.of(picture));
+  }
+
+  /** The same in some of the picture's planes only. */
+  public DiscFinding find(Mat picture, DiscSearch search, List<DiscPlane> planes) {
     double half = search.reachPx() + 0.6 * search.mostDiameterPx();
     int left = (int) Math.max(0, Math.floor(search.nearX() - half));
     int top = (int) Math.max(0, Math.floor(search.nearY() - half));
@@ -63,7 +68,7 @@ public final class DiscFinder {
     try (Rect place = new Rect(left, top, right - left, bottom - top);
         Mat cut = new Mat(picture, place);
         Mat plane = new Mat()) {
-      for (DiscPlane kind : DiscPlane.of(cut)) {
+      for (DiscPlane kind : planes) {
         kind.read(cut, plane);
         GreyPicture pixels = GreyPicture.smoothed(plane);
         for (Circle circle : candidates(plane, search)) {

@@ -9,7 +9,7 @@ import org.bytedeco.opencv.opencv_core.MatVector;
 /**
  * What of the picture is looked at: a black plate stands out in grey, a red one in colourfulness.
  */
-enum DiscPlane {
+public enum DiscPlane {
   GREY {
     @Override
     void read(Mat picture, Mat plane) {
@@ -40,7 +40,7 @@ enum DiscPlane {
   private static final List<DiscPlane> OF_A_COLOUR_PICTURE = List.of(GREY, COLOURFULNESS);
 
   /** The planes a picture has. */
-  static List<DiscPlane> of(Mat picture) {
+  public static List<DiscPlane> of(Mat picture) {
     return picture.channels() == 1 ? OF_A_GREY_PICTURE : OF_A_COLOUR_PICTURE;
   }
 

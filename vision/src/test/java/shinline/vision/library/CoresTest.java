@@ -16,6 +16,12 @@ final class CoresTest {
     assertThat(cores.forDecoding()).isEqualTo(decoding);
   }
 
+  @ParameterizedTest
+  @CsvSource({"1,1", "2,2", "3,2", "8,2"})
+  void quickLooksWaitForPictures(int count, int decoding) {
+    assertThat(new Cores(count).forDecodingBesideQuickLooks()).isEqualTo(decoding);
+  }
+
   @Test
   void thereIsAtLeastOne() {
     assertThat(Cores.here().count()).isPositive();

@@ -145,6 +145,23 @@ class BarObserverTest {
   }
 
   @Test
+  void aDiscThatOnlyItsColourShowsIsFoundWithinHalfASecond() {
+    // 0.299 · 200 + 0.587 · 60 + 0.114 · 44 = 100, the weights of Rec. ITU-R BT.601
+    Scalar wallGrey = new Scalar(100, 100, 100, 0);
+    Scalar asBright = new Scalar(44, 60, 200, 0);
+    List<BarSighting> seen =
+        watch(
+            DISC_M,
+            110,
+            (look, picture) -> {
+              picture.put(wallGrey);
+              disc(picture, barX(look), barY(look), 115, asBright);
+            });
+    assertThat(seen).hasSizeGreaterThan(LOOKS - 10);
+    assertThat(seen.get(0).timeS()).isPositive().isLessThan(0.5);
+  }
+
+  @Test
   void betweenTwoLooksItIsFollowedAsWell() {
     try (BarObserver observer = new BarObserver(DISC_M)) {
       show(

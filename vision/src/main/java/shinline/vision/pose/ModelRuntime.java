@@ -1,0 +1,26 @@
+package shinline.vision.pose;
+
+import ai.djl.engine.Engine;
+
+/** The runtime that computes the models. */
+public final class ModelRuntime {
+
+  static {
+    // Before any other call: otherwise DJL asks the network who and where it is.
+    System.setProperty("ai.djl.offline", "true");
+    System.setProperty("OPT_OUT_TRACKING", "true");
+  }
+
+  static final String NAME = "OnnxRuntime";
+
+  private ModelRuntime() {}
+
+  /**
+   * Loads its libraries, as loading a model would.
+   *
+   * @throws RuntimeException or LinkageError when it does not run here
+   */
+  public static void load() {
+    Engine.getEngine(NAME);
+  }
+}
