@@ -145,10 +145,10 @@ class BarObserverTest {
   }
 
   @Test
-  void aDiscThatOnlyItsColourShowsIsFoundWithinHalfASecond() {
-    // 0.299 · 200 + 0.587 · 60 + 0.114 · 44 = 100, the weights of Rec. ITU-R BT.601
+  void aDiscThatHardlyStandsOutButByItsColourIsFoundWithinHalfASecond() {
+    // 0.299 · 214 + 0.587 · 74 + 0.114 · 54 = 114, the weights of Rec. ITU-R BT.601
     Scalar wallGrey = new Scalar(100, 100, 100, 0);
-    Scalar asBright = new Scalar(44, 60, 200, 0);
+    Scalar asBright = new Scalar(54, 74, 214, 0);
     List<BarSighting> seen =
         watch(
             DISC_M,
