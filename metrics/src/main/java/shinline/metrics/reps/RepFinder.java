@@ -362,7 +362,7 @@ public final class RepFinder {
       }
       RepTimes times =
           new RepTimes(
-              new DescentStart(t, h, topBefore, low).timeS(a),
+              crossing(a, a + 1, leaves),
               crossing(b - 1, b, bottom),
               t[s.low],
               crossing(c, c + 1, bottom),

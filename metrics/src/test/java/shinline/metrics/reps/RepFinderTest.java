@@ -281,10 +281,7 @@ class RepFinderTest {
     }
   }
 
-  /**
-   * Backwards in time a lowering is a drive and a drive a lowering, when both tops are level; but
-   * the start of a lowering is told by more samples than the end of a drive.
-   */
+  /** Backwards in time a lowering is a drive and a drive a lowering, when both tops are level. */
   @Test
   void timeTurnedRound() {
     Series h = path(HipPath.from(95).rest(1).to(55, 3).rest(1).to(95, 1).rest(1));
@@ -295,9 +292,9 @@ class RepFinderTest {
     }
     Tempo there = FINDER.find(h, LEG_CM).reps().get(0).tempo();
     Tempo back = FINDER.find(Series.of(h.times(), x), LEG_CM).reps().get(0).tempo();
-    assertThat(back.loweringS()).isCloseTo(there.driveS(), within(0.005));
+    assertThat(back.loweringS()).isCloseTo(there.driveS(), within(1e-9));
     assertThat(back.holdS()).isCloseTo(there.holdS(), within(1e-9));
-    assertThat(back.driveS()).isCloseTo(there.loweringS(), within(0.005));
+    assertThat(back.driveS()).isCloseTo(there.loweringS(), within(1e-9));
   }
 
   @Test

@@ -15,7 +15,7 @@ class StartScriptsTest {
   private static final Pattern LAST_LINE =
       Pattern.compile("^(?:exec \"\\$java\"|\"%JAVA%\") -X.*$", Pattern.MULTILINE);
 
-  private static final Pattern OPTION = Pattern.compile("-X\\S+");
+  private static final Pattern OPTION = Pattern.compile("-[XD]\\S+");
 
   @ParameterizedTest
   @ValueSource(
