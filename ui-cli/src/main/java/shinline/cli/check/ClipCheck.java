@@ -114,6 +114,7 @@ public final class ClipCheck implements ClipChecker {
   private ClipReport check(Asked asked, ClipOptions how) {
     OptionalInt missingTurns;
     try (ModelLoading loading = ModelLoading.begin(asked.side(), asked.options().model())) {
+      // Before the first use of any of them here; the models are loading meanwhile.
       VideoLibraries.load();
       FrameSampling sampling =
           new FrameSampling(

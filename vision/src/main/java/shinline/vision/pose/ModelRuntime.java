@@ -2,7 +2,7 @@ package shinline.vision.pose;
 
 import ai.djl.engine.Engine;
 
-/** The runtime that computes the models. */
+/** The runtime that computes the models; see {@link OnnxModel}. */
 public final class ModelRuntime {
 
   static {

@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** One model of the jar, loaded; the only class that knows which runtime computes it. */
+/** One model of the jar, loaded; it and {@link ModelRuntime} alone know what computes it. */
 final class OnnxModel implements AutoCloseable {
 
   static final String FOLDER = "/shinline/vision/models/";
