@@ -68,7 +68,11 @@ goto lock
 if not "%CODE%"=="0" exit /b 1
 
 :run
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -Djdk.util.jar.enableMultiRelease=false -jar "%JAR%" %*
+rem Classes as the build wrote them down; Java takes them for this jar and this Java only, and need
+rem not say so.
+set SHARED=
+if exist "%HOME_DIR%ui-cli\target\shared-classes.jsa" set SHARED=-XX:SharedArchiveFile="%HOME_DIR%ui-cli\target\shared-classes.jsa" -Xlog:disable
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xms32m -Xmn16m -Djdk.util.jar.enableMultiRelease=false %SHARED% -jar "%JAR%" %*
 exit /b %errorlevel%
 
 rem Opens a file for writing, in a place of its own so that the complaint goes where the caller wants.

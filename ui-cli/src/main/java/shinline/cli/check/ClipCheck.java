@@ -178,8 +178,8 @@ public final class ClipCheck implements ClipChecker {
           new BackObserver(
               models.segmenter(),
               new TrunkEdges(OutlineCrossing.places(), info.widthPx(), info.heightPx()));
-      try (RoomObserver room = new RoomObserver(info.expectedFrames());
-          CameraObserver watch = new CameraObserver();
+      RoomObserver room = new RoomObserver(info.expectedFrames(), asked.side());
+      try (CameraObserver watch = new CameraObserver();
           DiscConsensus discs = new DiscConsensus(asked.options().disc(), info.expectedFrames());
           BarObserver bar = new BarObserver(asked.options().barDiscM());
           PicturePool pictures = new PicturePool();

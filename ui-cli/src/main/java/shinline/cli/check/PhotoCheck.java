@@ -158,8 +158,8 @@ public final class PhotoCheck implements PhotoChecker, AutoCloseable {
             .findFirst()
             .orElseGet(() -> new PoseSighting.NobodyFound(PoseSighting.Reason.NO_PERSON_DETECTED));
     List<Similarity> oneStill = List.of(Similarity.IDENTITY);
-    try (RoomObserver room = new RoomObserver(1);
-        DiscConsensus discs = DiscConsensus.ofStill(options.disc())) {
+    RoomObserver room = new RoomObserver(1, Runnable::run);
+    try (DiscConsensus discs = DiscConsensus.ofStill(options.disc())) {
       room.look(0, still.image(), athlete);
       discs.look(0, still.image(), athlete);
       ClipObservations observed =

@@ -2,6 +2,7 @@ package shinline.cli.check;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -11,7 +12,7 @@ import java.util.function.Supplier;
  * A second thread beside the one of the pose model, which leaves half of two cores free. It does
  * one thing after another, in the order in which they were given to it.
  */
-final class SideThread implements AutoCloseable {
+final class SideThread implements Executor, AutoCloseable {
   private final ExecutorService thread;
 
   /**
@@ -56,6 +57,11 @@ final class SideThread implements AutoCloseable {
         throw e;
       }
     }
+  }
+
+  @Override
+  public void execute(Runnable work) {
+    thread.execute(work);
   }
 
   <T> Errand<T> begin(Supplier<T> work) {

@@ -1,5 +1,6 @@
 package shinline.vision.observation;
 
+import java.nio.ByteBuffer;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_imgcodecs;
@@ -12,10 +13,10 @@ import org.bytedeco.opencv.opencv_core.Mat;
  * @param topPx its first row
  * @param widthPx pixels, as large as in the frame
  * @param heightPx pixels
- * @param jpeg the part as a JPEG file; not to be changed
+ * @param jpeg the part as a JPEG file, from 0 to its capacity; not to be changed. It lies outside
+ *     Java's heap, where some hundred of them would be moved about by the garbage collector
  */
-@SuppressWarnings("ArrayRecordComponent") // a picture is a file's worth of bytes, never compared
-public record KeptPicture(int leftPx, int topPx, int widthPx, int heightPx, byte[] jpeg) {
+public record KeptPicture(int leftPx, int topPx, int widthPx, int heightPx, ByteBuffer jpeg) {
 
   /**
    * The part's pixels.
@@ -23,9 +24,14 @@ public record KeptPicture(int leftPx, int topPx, int widthPx, int heightPx, byte
    * @return BGR, 8 bits; the caller's to close
    */
   public Mat picture() {
-    try (BytePointer bytes = new BytePointer(jpeg);
-        Mat file = new Mat(1, jpeg.length, opencv_core.CV_8U, bytes)) {
+    try (BytePointer bytes = new BytePointer(jpeg.duplicate().rewind());
+        Mat file = new Mat(1, bytes(), opencv_core.CV_8U, bytes)) {
       return opencv_imgcodecs.imdecode(file, opencv_imgcodecs.IMREAD_COLOR);
     }
+  }
+
+  /** Size of the JPEG file. */
+  int bytes() {
+    return jpeg.capacity();
   }
 }

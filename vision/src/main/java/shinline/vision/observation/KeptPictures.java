@@ -1,5 +1,6 @@
 package shinline.vision.observation;
 
+import java.nio.ByteBuffer;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -133,12 +134,12 @@ public final class KeptPictures {
     KeptPicture part =
         new KeptPicture(left, top, width, height, jpeg(picture, left, top, width, height));
     boolean isLow = isLow(found);
-    if (bytes + part.jpeg().length > mostBytes) {
+    if (bytes + part.bytes() > mostBytes) {
       letGoOfStanding();
-      full = bytes + part.jpeg().length > mostBytes;
+      full = bytes + part.bytes() > mostBytes;
     }
     if (!full && (isLow || !lowOnly)) {
-      bytes += part.jpeg().length;
+      bytes += part.bytes();
       (isLow ? low : standing).put(frame, part);
     }
   }
@@ -146,7 +147,7 @@ public final class KeptPictures {
   private void letGoOfStanding() {
     lowOnly = true;
     for (KeptPicture part : standing.values()) {
-      bytes -= part.jpeg().length;
+      bytes -= part.bytes();
     }
     standing.clear();
   }
@@ -187,15 +188,13 @@ public final class KeptPictures {
     return Math.hypot(a.x() - b.x(), a.y() - b.y());
   }
 
-  private static byte[] jpeg(Mat picture, int left, int top, int width, int height) {
+  private static ByteBuffer jpeg(Mat picture, int left, int top, int width, int height) {
     try (Rect box = new Rect(left, top, width, height);
         Mat part = new Mat(picture, box);
         BytePointer file = new BytePointer();
         IntPointer how = new IntPointer(opencv_imgcodecs.IMWRITE_JPEG_QUALITY, QUALITY)) {
       opencv_imgcodecs.imencode(".jpg", part, file, how);
-      byte[] jpeg = new byte[(int) file.limit()];
-      file.get(jpeg);
-      return jpeg;
+      return ByteBuffer.allocateDirect((int) file.limit()).put(file.asByteBuffer());
     }
   }
 }

@@ -36,12 +36,11 @@ public final class BackgroundRoll {
     if (frames.isEmpty()) {
       throw new IllegalArgumentException("need at least one frame");
     }
-    int cols = frames.get(0).picture().cols();
-    int rows = frames.get(0).picture().rows();
+    RoomSegments.Size size = frames.get(0).segments().of();
     for (RoomFrame frame : frames) {
-      if (frame.picture().cols() != cols || frame.picture().rows() != rows) {
+      if (!frame.segments().of().equals(size)) {
         throw new IllegalArgumentException(
-            "frames must all have one size, first " + cols + "x" + rows);
+            "frames must all have one size, first " + size.fullCols() + "x" + size.fullRows());
       }
     }
     return fromLines(new RoomLines().lasting(frames));

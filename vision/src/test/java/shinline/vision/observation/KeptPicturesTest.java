@@ -41,7 +41,7 @@ class KeptPicturesTest {
           .isGreaterThan((int) (500 + 0.24 * STATURE_PX));
       assertThat(part.topPx()).isLessThan((int) (160 - 0.16 * STATURE_PX));
       assertThat(part.topPx() + part.heightPx()).isGreaterThan((int) (455 + 0.07 * STATURE_PX));
-      assertThat(part.jpeg().length).isLessThan(part.widthPx() * part.heightPx());
+      assertThat(part.bytes()).isLessThan(part.widthPx() * part.heightPx());
       try (Rect box = new Rect(part.leftPx(), part.topPx(), part.widthPx(), part.heightPx());
           Mat there = new Mat(frame, box);
           Mat picture = part.picture();
@@ -84,7 +84,7 @@ class KeptPicturesTest {
     try (Mat frame = room()) {
       KeptPictures one = new KeptPictures();
       one.look(0, frame, athlete(400, 245));
-      KeptPictures kept = new KeptPictures(one.of(0).orElseThrow().jpeg().length * 5L / 2);
+      KeptPictures kept = new KeptPictures(one.of(0).orElseThrow().bytes() * 5L / 2);
       kept.look(0, frame, athlete(400, 245));
       kept.look(1, frame, athlete(400, 300));
       assertThat(kept.of(0)).isPresent();
@@ -104,7 +104,7 @@ class KeptPicturesTest {
         Mat plain = new Mat(HEIGHT, WIDTH, opencv_core.CV_8UC3, new Scalar(90, 90, 90, 0))) {
       KeptPictures one = new KeptPictures();
       one.look(0, frame, athlete(400, 300));
-      KeptPictures kept = new KeptPictures(one.of(0).orElseThrow().jpeg().length * 5L / 2);
+      KeptPictures kept = new KeptPictures(one.of(0).orElseThrow().bytes() * 5L / 2);
       for (int look = 0; look < 4; look++) {
         kept.look(look, frame, athlete(400, 300));
       }

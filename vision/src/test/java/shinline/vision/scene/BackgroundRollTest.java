@@ -224,7 +224,9 @@ class BackgroundRollTest {
         .isCloseTo(commonDeg, within(ROLL_TOLERANCE_DEG));
     // Taken as they are, no line stays where it was.
     List<RoomFrame> asTheyAre =
-        frames.stream().map(f -> new RoomFrame(f.picture(), Optional.empty())).toList();
+        frames.stream()
+            .map(f -> new RoomFrame(f.segments(), Optional.empty(), Similarity.IDENTITY))
+            .toList();
     assertThat(roll.estimate(asTheyAre)).isInstanceOf(UprightEstimate.Unsure.class);
   }
 
