@@ -72,7 +72,7 @@ class StartScriptTest {
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
 
-  private void builds() throws IOException, InterruptedException {
+  private String runs() throws IOException, InterruptedException {
     ProcessBuilder builder =
         new ProcessBuilder("/bin/sh", home.resolve("shinline").toString(), "--version");
     builder.environment().put("PATH", bin.toString());
@@ -84,9 +84,25 @@ class StartScriptTest {
     } finally {
       process.destroyForcibly();
     }
-    assertThat(said).content().contains("building (once", "started");
     assertThat(process.exitValue()).isZero();
+    return Files.readString(said);
+  }
+
+  private void builds() throws IOException, InterruptedException {
+    assertThat(runs()).contains("building (once", "started");
     assertThat(home.resolve(".build-turn")).doesNotExist();
+  }
+
+  /** Where the build could not write them down, Java is not told of a file that is not there. */
+  @Test
+  void classesAreSharedWhereTheBuildWroteThemDown() throws Exception {
+    tool(
+        "java",
+        "case $1 in -version) echo 'openjdk version \"17.0.1\"' >&2 ;; *) echo started \"$@\" ;; esac");
+    assertThat(runs()).contains("started").doesNotContain("SharedArchiveFile");
+    Path shared = Files.createFile(home.resolve("ui-cli/target/shared-classes.jsa"));
+    assertThat(runs())
+        .contains("-XX:SharedArchiveFile=" + shared.toRealPath() + " -Xlog:disable -jar");
   }
 
   /** Process 1 is always there; an older script waited for it for ever. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  * every clip is measured. Run it on a quiet machine:
  *
  * <pre>
+ * ./shinline --version
  * mvn -B -pl ui-cli -am test -Dtest=SpeedBenchmark -Dsurefire.failIfNoSpecifiedTests=false
  * </pre>
  *
@@ -41,6 +42,9 @@ class SpeedBenchmark {
 
   @Test
   void measure() throws IOException, InterruptedException {
+    assertThat(SpeedRun.SHARED_CLASSES)
+        .as("what the start script builds: run ./shinline --version first")
+        .exists();
     List<ClipCost> costs = new ArrayList<>();
     SpeedPage page = new SpeedPage();
     page.heading("Performance");

@@ -17,14 +17,18 @@ import shinline.vision.clip.ClipEnding.StopCause;
  */
 final class ReadAheadClip implements Clip {
 
-  /** Pictures decoded ahead: enough to even out key frames, which take longest. */
-  private static final int BUFFERS = 4;
+  /**
+   * Pictures decoded ahead: enough to even out key frames, which take longest to decode, and frames
+   * that are looked at again and again. They are made into pictures of their own at once: where a
+   * film is damaged, what the decoder patches up depends on which of its own pictures are free.
+   */
+  private static final int BUFFERS = 16;
 
   /** What the buffers may hold together; fewer are used for very large pictures. */
-  private static final long MAX_BUFFER_BYTES = 256L << 20;
+  private static final long MAX_BUFFER_BYTES = 100L << 20;
 
   /** Fewest buffers with which the two threads do not wait for each other all the time. */
-  private static final int MIN_BUFFERS = 2;
+  private static final int MIN_BUFFERS = 4;
 
   private final Clip inner;
   private final BlockingQueue<Mat> empty;
