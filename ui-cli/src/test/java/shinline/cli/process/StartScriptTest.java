@@ -68,11 +68,34 @@ class StartScriptTest {
   }
 
   private void tool(String name, String does) throws IOException {
-    Path file = Files.writeString(bin.resolve(name), "#!/bin/sh\n" + does + "\n");
+    tool(bin.resolve(name), does);
+  }
+
+  private static void tool(Path at, String does) throws IOException {
+    Path file = Files.writeString(at, "#!/bin/sh\n" + does + "\n");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
 
+  /** In a file beside it, which is sooner read than Java is started. */
+  @Test
+  void whatJavaTellsOfItsVersion() throws Exception {
+    Files.delete(bin.resolve("java"));
+    Path jdk = Files.createDirectories(folder.resolve("a jdk/bin")).getParent();
+    Files.createSymbolicLink(bin.resolve("java"), jdk.resolve("bin/java"));
+    tool(jdk.resolve("bin/java"), "case $1 in -version) echo asked ;; *) echo started ;; esac");
+    Files.writeString(jdk.resolve("release"), "IMPLEMENTOR=\"any\"\nJAVA_VERSION=\"21.0.2\"\n");
+    assertThat(runs(0)).contains("started").doesNotContain("asked");
+    Files.writeString(jdk.resolve("release"), "JAVA_VERSION=\"1.8.0_402\"\n");
+    assertThat(runs(1)).contains("Java 1 is too old").doesNotContain("started");
+    Files.writeString(jdk.resolve("release"), "tells nothing\n");
+    assertThat(runs(1)).contains("Java of unknown age is too old");
+  }
+
   private String runs() throws IOException, InterruptedException {
+    return runs(0);
+  }
+
+  private String runs(int code) throws IOException, InterruptedException {
     ProcessBuilder builder =
         new ProcessBuilder("/bin/sh", home.resolve("shinline").toString(), "--version");
     builder.environment().put("PATH", bin.toString());
@@ -84,7 +107,7 @@ class StartScriptTest {
     } finally {
       process.destroyForcibly();
     }
-    assertThat(process.exitValue()).isZero();
+    assertThat(process.exitValue()).isEqualTo(code);
     return Files.readString(said);
   }
 
