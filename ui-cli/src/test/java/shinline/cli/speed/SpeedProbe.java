@@ -19,6 +19,8 @@ import shinline.cli.outcome.Progress;
 import shinline.cli.picture.ClipPictures;
 import shinline.cli.picture.Face;
 import shinline.cli.picture.RepPictures;
+import shinline.cli.place.PreparedChecker;
+import shinline.cli.place.ProgramFolder;
 import shinline.cli.report.ReportPage;
 import shinline.cli.text.Paint;
 import shinline.cli.text.Typography;
@@ -81,8 +83,11 @@ final class SpeedProbe {
             Typography.RICH,
             Paint.NONE,
             CommandContext.Watched.TERMINAL);
+    // As Main begins a check.
+    PreparedChecker checker = new PreparedChecker(new ClipCheck(), ProgramFolder.ofUser());
+    checker.beginEarly();
     int code =
-        Main.standard(surroundings)
+        new Main(surroundings, checker)
             .run(
                 "check",
                 clip.toString(),
