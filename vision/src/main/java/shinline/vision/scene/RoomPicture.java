@@ -24,7 +24,7 @@ public final class RoomPicture implements AutoCloseable {
    *     any more
    */
   public static RoomPicture of(Mat picture) {
-    RoomSegments.Size size = RoomSegments.Size.of(picture.cols(), picture.rows());
+    RoomSegments.Size size = new RoomSegments.Size(picture.cols(), picture.rows());
     Mat small = new Mat();
     try (Mat grey = new Mat();
         Size to = new Size(size.cols(), size.rows())) {

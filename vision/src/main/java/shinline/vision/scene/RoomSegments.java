@@ -12,32 +12,27 @@ import java.util.Optional;
 public record RoomSegments(Size of, List<Segment> segments) {
 
   /**
-   * How large a picture is, and how far it was shrunk to look for segments.
+   * How large a picture is; it is shrunk to look for segments, if it is large.
    *
    * @param fullCols columns of the picture itself
    * @param fullRows rows of the picture itself
-   * @param cols columns of the shrunk one
-   * @param rows rows of the shrunk one
    */
-  record Size(int fullCols, int fullRows, int cols, int rows) {
+  record Size(int fullCols, int fullRows) {
 
-    static Size of(int fullCols, int fullRows) {
-      double shrink = shrink(fullCols, fullRows);
-      return new Size(
-          fullCols,
-          fullRows,
-          (int) Math.round(fullCols * shrink),
-          (int) Math.round(fullRows * shrink));
+    /** Columns of the shrunk picture. */
+    int cols() {
+      return (int) Math.round(fullCols * shrink());
     }
 
-    private static double shrink(int fullCols, int fullRows) {
-      double longSide = Math.max(fullCols, fullRows);
-      return Math.min(1, BackgroundRollParameters.WORK_LONG_SIDE_PX / longSide);
+    /** Rows of the shrunk picture. */
+    int rows() {
+      return (int) Math.round(fullRows * shrink());
     }
 
     /** Pixels of the shrunk picture for one of the picture itself. */
     double shrink() {
-      return shrink(fullCols, fullRows);
+      double longSide = Math.max(fullCols, fullRows);
+      return Math.min(1, BackgroundRollParameters.WORK_LONG_SIDE_PX / longSide);
     }
   }
 
