@@ -85,6 +85,8 @@ public final class ClipCheck implements ClipChecker {
     if (refusal.isPresent()) {
       return unreadable(clip, refusal.get());
     }
+    // So early that nobody wonders whether anything happens.
+    progress.opening();
     ClipOptions how =
         new ClipOptions(options.captureFps(), decodeThreads(options.model()))
             .within(options.limits());
@@ -124,7 +126,6 @@ public final class ClipCheck implements ClipChecker {
         return unreadable(asked.clip(), refused);
       }
       try (Clip open = ((ClipOpening.Opened) opening).clip()) {
-        // Before the models are there, so that nobody wonders whether anything happens.
         asked.progress().frames(0, open.info().expectedFrames());
         Reading reading = new Reading(open, asked, how);
         missingTurns = reading.look(loading.models());

@@ -17,6 +17,11 @@ public final class ProgressLine implements Progress {
   }
 
   @Override
+  public void opening() {
+    show(Words.say("progress.opening", label));
+  }
+
+  @Override
   public void frames(int done, int expected) {
     // Without a promised length, every 30th frame stands for a second of clip.
     int percent = expected > 0 ? Math.min(100, 100 * done / expected) : done / 30;

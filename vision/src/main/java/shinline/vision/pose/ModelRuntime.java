@@ -1,6 +1,7 @@
 package shinline.vision.pose;
 
 import ai.djl.engine.Engine;
+import java.util.concurrent.locks.Lock;
 
 /** The runtime that computes the models; see {@link OnnxModel}. */
 public final class ModelRuntime {
@@ -21,6 +22,13 @@ public final class ModelRuntime {
    * @throws RuntimeException or LinkageError when it does not run here
    */
   public static void load() {
-    Engine.getEngine(NAME);
+    Lock use = RuntimeLife.use();
+    use.lock();
+    try {
+      Engine.getEngine(NAME);
+      RuntimeLife.guard();
+    } finally {
+      use.unlock();
+    }
   }
 }

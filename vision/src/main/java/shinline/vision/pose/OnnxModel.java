@@ -18,9 +18,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.Lock;
 import org.jspecify.annotations.Nullable;
 
-/** One model of the jar, loaded; it and {@link ModelRuntime} alone know what computes it. */
+/**
+ * One model of the jar, loaded; it, {@link ModelRuntime} and {@link RuntimeLife} alone know what
+ * computes it.
+ */
 final class OnnxModel implements AutoCloseable {
 
   static final String FOLDER = "/shinline/vision/models/";
@@ -43,8 +47,10 @@ final class OnnxModel implements AutoCloseable {
   static OnnxModel load(String file, int inputSide, int threads) {
     Map<String, String> options =
         Map.of("intraOpNumThreads", String.valueOf(threads), "interOpNumThreads", "1");
+    ModelRuntime.load();
+    Lock use = RuntimeLife.use();
+    use.lock();
     try {
-      ModelRuntime.load();
       Model model = Model.newInstance(file, ModelRuntime.NAME);
       Optional<Path> unpacked = ModelFile.unpacked(file);
       if (unpacked.isPresent()) {
@@ -57,6 +63,8 @@ final class OnnxModel implements AutoCloseable {
       throw new UncheckedIOException("The pose model " + file + " cannot be read", e);
     } catch (MalformedModelException e) {
       throw new IllegalStateException("The pose model " + file + " is damaged", e);
+    } finally {
+      use.unlock();
     }
   }
 
@@ -77,17 +85,27 @@ final class OnnxModel implements AutoCloseable {
 
   /** The model's outputs for one planar picture, in the order the conversion gave them. */
   List<float[]> run(float[] planes) {
+    Lock use = RuntimeLife.use();
+    use.lock();
     try {
       return predictor.predict(planes);
     } catch (TranslateException e) {
       throw new IllegalStateException("The pose model failed: " + e.getMessage(), e);
+    } finally {
+      use.unlock();
     }
   }
 
   @Override
   public void close() {
-    predictor.close();
-    model.close();
+    Lock use = RuntimeLife.use();
+    use.lock();
+    try {
+      predictor.close();
+      model.close();
+    } finally {
+      use.unlock();
+    }
   }
 
   private record Planes(Shape shape) implements Translator<float[], List<float[]>> {
