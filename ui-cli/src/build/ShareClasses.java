@@ -82,11 +82,10 @@ public final class ShareClasses {
             "quick",
             "--out",
             work.resolve("out").toString()));
-    // Classes made while running are left out: Java 17 may crash over one that is listed twice.
+    // Of classes made while running some are listed twice, over which Java 17 may crash.
     Files.write(
         shared,
         Files.readAllLines(loaded, StandardCharsets.UTF_8).stream()
-            .filter(line -> !line.startsWith("@lambda-proxy"))
             .distinct()
             .toList(),
         StandardCharsets.UTF_8);
