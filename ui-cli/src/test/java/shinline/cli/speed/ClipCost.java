@@ -3,7 +3,9 @@ package shinline.cli.speed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -15,13 +17,13 @@ import shinline.vision.pose.PoseModel;
  *
  * @param words tells the clip apart, by what it is and never by its name
  * @param megabits a second, sound included
- * @param decode alone, on one thread
- * @param checks the whole check with each model
+ * @param decodes alone, on one thread: before the first check, and after each
+ * @param checks the whole check with each model, in their order
  */
 record ClipCost(
     String words,
     double megabits,
-    SpeedRun decode,
+    List<SpeedRun> decodes,
     Map<PoseModel, SpeedRun> checks,
     Optional<Parts> parts) {
 
@@ -57,9 +59,11 @@ record ClipCost(
   static ClipCost measure(String what, Path file, Path folder, Depth depth)
       throws IOException, InterruptedException {
     SpeedRun decode = SpeedRun.of("decode", file, 1);
+    List<SpeedRun> decodes = new ArrayList<>(List.of(decode));
     Map<PoseModel, SpeedRun> checks = new EnumMap<>(PoseModel.class);
     for (PoseModel model : PoseModel.values()) {
       checks.put(model, SpeedRun.of("check", file, model.name(), folder.resolve("out")));
+      decodes.add(SpeedRun.of("decode", file, 1));
     }
     String words =
         String.format(
@@ -71,7 +75,7 @@ record ClipCost(
     return new ClipCost(
         words,
         8e-6 * Files.size(file) / decode.get("playsS"),
-        decode,
+        decodes,
         checks,
         depth == Depth.PARTS ? Optional.of(Parts.measure(file)) : Optional.empty());
   }
@@ -80,9 +84,32 @@ record ClipCost(
     return checks.get(model);
   }
 
+  /** What the film is, by decoding it. */
+  SpeedRun decode() {
+    return decodes.get(0);
+  }
+
+  /** Decoding alone, on one thread, in the mean of its runs. */
+  double decodeS() {
+    return meanS(decodes);
+  }
+
+  /**
+   * How many times as long as decoding alone a check takes: decoding just before and just after it,
+   * as a machine that does other things, too, is not as fast from one minute to the next.
+   */
+  double timesDecoding(PoseModel model) {
+    int before = model.ordinal();
+    return check(model).wallS() / meanS(decodes.subList(before, before + 2));
+  }
+
   /** How many times as long as decoding alone. */
   double timesDecoding(double seconds) {
-    return seconds / decode.get("wallS");
+    return seconds / decodeS();
+  }
+
+  private static double meanS(List<SpeedRun> runs) {
+    return runs.stream().mapToDouble(run -> run.get("wallS")).average().orElseThrow();
   }
 
   /** With the accurate model; of a clip whose parts were measured. */
